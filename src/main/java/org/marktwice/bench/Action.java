@@ -1,0 +1,174 @@
+package org.marktwice.bench;
+
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Trim;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+
+/** One thing a learner did. {@code t} is seconds since the attempt was started. */
+public sealed interface Action {
+    double t();
+
+    /** The word in the journal's {@code do}. */
+    String verb();
+
+    /** An action on one board. */
+    sealed interface OnBoard extends Action {
+        String board();
+    }
+
+    /** The steel rule laid from one point to another. */
+    record Measure(double t, String board, SurfacePoint from, SurfacePoint to) implements OnBoard {
+        @Override
+        public String verb() {
+            return "measure";
+        }
+    }
+
+    /** A surface tried with a tool; {@code at} is a position along the grain (millimetres), or null along or over the whole board. */
+    record Test(
+            double t,
+            String board,
+            Tool with,
+            Surface on,
+            @Nullable Double at) implements OnBoard {
+        @Override
+        public String verb() {
+            return "test";
+        }
+    }
+
+    /** The face-side mark, its tail running off at the arris shared with {@code towards}. */
+    record FaceSide(double t, String board, Surface on, Surface towards) implements OnBoard {
+        @Override
+        public String verb() {
+            return "face-side";
+        }
+    }
+
+    /** The face-edge mark, its point touching the arris shared with {@code towards}. */
+    record FaceEdge(double t, String board, Surface on, Surface towards) implements OnBoard {
+        @Override
+        public String verb() {
+            return "face-edge";
+        }
+    }
+
+    /** A part's name written on a board. */
+    record Name(double t, String board, String part, SurfacePoint at) implements OnBoard {
+        @Override
+        public String verb() {
+            return "name";
+        }
+    }
+
+    /** The board turned as it will lie in the job, and where it will be trimmed. */
+    record Turning(
+            double t,
+            String board,
+            Map<Surface, Direction> facing,
+            @Nullable Trim trim) implements OnBoard {
+        public Turning {
+            facing = Map.copyOf(facing);
+        }
+
+        @Override
+        public String verb() {
+            return "turn";
+        }
+    }
+
+    /** The board refused, with the reason. */
+    record SetAside(double t, String board, Reason because) implements OnBoard {
+        @Override
+        public String verb() {
+            return "set-aside";
+        }
+    }
+
+    /** A line squared across a surface. Either {@code at} or {@code mate} is given, never both. */
+    record Line(
+            double t,
+            String board,
+            Surface on,
+            Surface square,
+            Datum from,
+            @Nullable Double at,
+            @Nullable String mate,
+            Marker with)
+            implements OnBoard {
+        @Override
+        public String verb() {
+            return "line";
+        }
+    }
+
+    /** A line run along with the marking gauge, its fence on a surface. */
+    record Gauge(double t, String board, Surface on, Surface fence, double set) implements OnBoard {
+        @Override
+        public String verb() {
+            return "gauge";
+        }
+    }
+
+    /** The waste of a joint shaded between two earlier lines (steps). */
+    record Waste(double t, String board, String joint, int between, int and) implements OnBoard {
+        @Override
+        public String verb() {
+            return "waste";
+        }
+    }
+
+    /** Pencil of an earlier step rubbed out. */
+    record RubOut(double t, int step) implements Action {
+        @Override
+        public String verb() {
+            return "rub-out";
+        }
+    }
+
+    /** The last action that still counts taken back. */
+    record Undo(double t) implements Action {
+        @Override
+        public String verb() {
+            return "undo";
+        }
+    }
+
+    /** What was last taken back done again. */
+    record Redo(double t) implements Action {
+        @Override
+        public String verb() {
+            return "redo";
+        }
+    }
+
+    /** What the learner expects to lose marks on, by rule id; said before handing in. */
+    record Estimate(double t, Set<String> expects) implements Action {
+        public Estimate {
+            expects = Set.copyOf(expects);
+        }
+
+        @Override
+        public String verb() {
+            return "estimate";
+        }
+    }
+
+    record HandIn(double t) implements Action {
+        @Override
+        public String verb() {
+            return "hand-in";
+        }
+    }
+
+    /** Where a distance runs from: a board's end as it is, or an earlier line. */
+    sealed interface Datum {
+        record End(Surface end) implements Datum {}
+
+        record Step(int step) implements Datum {}
+    }
+}

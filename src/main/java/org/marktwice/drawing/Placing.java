@@ -1,0 +1,69 @@
+package org.marktwice.drawing;
+
+import java.util.List;
+import org.joml.Vector3d;
+import org.joml.Vector3dc;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
+import org.marktwice.timber.Size;
+import org.marktwice.timber.Surface;
+
+/**
+ * A board laid in the job as one of its parts. Where the board is a little wider or thicker than the part, it lies
+ * centred; along the grain it lies so that the trim comes off where it was set.
+ */
+public record Placing(Drawing drawing, Part part, Board board, Turn turn, Trim trim) {
+
+    /** How much longer the board is than the part, millimetres; below 0 where it is too short. */
+    public double surplus() {
+        return board.size().length() - part.size().length();
+    }
+
+    /** What comes off this end, millimetres. */
+    public double off(Surface end) {
+        double one = trim.offEnd1(surplus());
+        return end == Surface.END_1 ? one : surplus() - one;
+    }
+
+    /** The part's box in the board's frame: what is left of the board after trimming, before any joint is cut. */
+    public Box partInBoard() {
+        return toBoard(part.box());
+    }
+
+    /** What the part's joints take out of this board, in the board's frame. */
+    public List<Cut> cuts() {
+        return drawing.cuts(part).stream()
+                .map(c ->
+                        new Cut(c.joint(), c.boxes().stream().map(this::toBoard).toList()))
+                .toList();
+    }
+
+    /** A point of the board's frame in the job's. */
+    public Vector3d toJob(Vector3dc point) {
+        return turn.rotation()
+                .transform(point.sub(anchor(), new Vector3d()))
+                .add(part.box().centre());
+    }
+
+    /** A point of the job's frame in the board's. */
+    public Vector3d toBoard(Vector3dc point) {
+        return turn.rotation()
+                .transformTranspose(point.sub(part.box().centre(), new Vector3d()))
+                .add(anchor());
+    }
+
+    public Box toBoard(Box job) {
+        return Box.between(toBoard(job.min()), toBoard(job.max()));
+    }
+
+    public Box toJob(Box inBoard) {
+        return Box.between(toJob(inBoard.min()), toJob(inBoard.max()));
+    }
+
+    /** The point of the board that comes to lie at the middle of the part. */
+    private Vector3d anchor() {
+        Size size = board.size();
+        double x = off(Surface.END_1) + part.size().length() / 2;
+        return new Vector3d(x, size.width() / 2, size.thickness() / 2);
+    }
+}

@@ -1,0 +1,35 @@
+package org.marktwice.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import org.marktwice.drawing.Drawing;
+import org.marktwice.timber.Board;
+
+/**
+ * What is set: a drawing, the boards on the rack, the stages asked for and the workshop's practice.
+ *
+ * @param digest {@code sha256:…} of the file as read; empty where the scenario was not read from a file
+ */
+public record Scenario(
+        String id,
+        String title,
+        int level,
+        String brief,
+        List<Stage> stages,
+        Practice practice,
+        Drawing drawing,
+        List<Board> boards,
+        String digest) {
+    public Scenario {
+        stages = List.copyOf(stages);
+        boards = List.copyOf(boards);
+    }
+
+    public Optional<Board> board(String boardId) {
+        return boards.stream().filter(b -> b.id().equals(boardId)).findFirst();
+    }
+
+    public boolean grants(Practice.Aid aid) {
+        return practice.aids().contains(aid);
+    }
+}
