@@ -1,0 +1,32 @@
+package org.marktwice.view;
+
+import java.util.List;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Place;
+
+/** What can be done whichever screen is showing. */
+public final class WindowCommands {
+    public static final Command EXERCISES = new Command(
+            "exercises", Place.WINDOW, "Exercises", "menu E", "Leave this and show the exercises; your work is kept");
+    public static final Command OPEN =
+            new Command("open", Place.WINDOW, "Open scenario file …", "menu O", "Open an exercise from a file");
+    public static final Command CLOSE =
+            new Command("close", Place.WINDOW, "Close", "menu Q", "Close the window; your work is kept");
+    public static final Command THEME =
+            new Command("theme", Place.WINDOW, "Light or dark", "menu D", "Change between light and dark");
+    public static final Command LARGER =
+            new Command("larger", Place.WINDOW, "Larger text", "menu EQUALS", "Make everything larger");
+    public static final Command SMALLER =
+            new Command("smaller", Place.WINDOW, "Smaller text", "menu MINUS", "Make everything smaller");
+    public static final Command MOVEMENT =
+            new Command("movement", Place.WINDOW, "Turn boards at once", "", "Show a turn without movement");
+    public static final Command KEYS =
+            new Command("keys", Place.WINDOW, "Keys", "F1", "Show every command and its key");
+    public static final Command CAUTIONS =
+            new Command("cautions", Place.WINDOW, "At the real bench", "", "Show the cautions for real work");
+
+    public static final List<Command> ALL =
+            List.of(EXERCISES, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, KEYS, CAUTIONS);
+
+    private WindowCommands() {}
+}
