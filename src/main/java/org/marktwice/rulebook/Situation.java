@@ -1,32 +1,38 @@
 package org.marktwice.rulebook;
 
+import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
+import org.marktwice.advice.Option;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Board;
 
-/** What the rules judge: a scenario and what has been done so far. The model answer is computed once, when first asked for. */
+/**
+ * What the rules judge: a scenario and what has been done so far. What follows from the scenario alone (the model answer,
+ * a board's best turn in a part, a turn's clearances) is computed once, when first asked for.
+ */
 public final class Situation {
     private final Bench bench;
-    private final ModelAnswers answers;
+    private final Workings workings;
 
-    private Situation(Bench bench, ModelAnswers answers) {
+    private Situation(Bench bench, Workings workings) {
         this.bench = bench;
-        this.answers = answers;
+        this.workings = workings;
     }
 
     public static Situation of(Bench bench) {
-        return new Situation(bench, new ModelAnswers());
+        return new Situation(bench, new Workings(bench.scenario()));
     }
 
-    /** The same scenario after other actions, without computing its model answer anew. */
+    /** The same scenario after other actions, without computing anew what follows from it alone. */
     public Situation at(Bench later) {
         if (!later.scenario().equals(scenario())) return of(later);
-        return new Situation(later, answers);
+        return new Situation(later, workings);
     }
 
     public Bench bench() {
@@ -42,26 +48,32 @@ public final class Situation {
     }
 
     public ModelAnswer modelAnswer() {
-        return answers.of(scenario());
+        return workings.model();
+    }
+
+    /** The best turn and trim of a board in a part; empty where it can't serve there. */
+    public Optional<Option> best(Board board, Part part) {
+        return workings.best(board, part);
+    }
+
+    /** Whether a board has what a part needs in stuff, size and cup, knots apart. */
+    public boolean fits(Board board, Part part) {
+        return workings.fits(board, part);
+    }
+
+    /** A board as it lies, judged as the model answer judges it. */
+    public Option judged(Placing placing) {
+        return workings.judged(placing);
+    }
+
+    /** Each knot of a board as it lies against each cut of its part. */
+    public List<Nearness> near(Placing placing) {
+        return workings.near(placing);
     }
 
     /** The part that this board is named as; empty where it carries no name or is set aside. */
     public Optional<Part> partOf(BoardState board) {
         if (board.setAside().isPresent()) return Optional.empty();
         return board.named().flatMap(n -> scenario().drawing().part(n.part()));
-    }
-
-    /** The one scenario's model answer, kept. */
-    private static final class ModelAnswers {
-        private @Nullable ModelAnswer known;
-
-        synchronized ModelAnswer of(Scenario scenario) {
-            ModelAnswer answer = known;
-            if (answer == null) {
-                answer = ModelAnswer.of(scenario);
-                known = answer;
-            }
-            return answer;
-        }
     }
 }
