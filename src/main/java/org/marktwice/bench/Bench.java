@@ -1,32 +1,117 @@
 package org.marktwice.bench;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
+import org.marktwice.drawing.Trim;
+import org.marktwice.drawing.Turn;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Board;
 
-/** The bench folded from a learner's actions: state is start + log, and nothing else. Immutable. */
+/**
+ * The bench folded from a learner's actions: state is start + log, and nothing else. Immutable.
+ *
+ * <p>Undo and redo are actions like the others: the log only grows. What an undone action did is found by folding the
+ * actions that still count once more from the start, never by working an effect backwards.
+ */
 public final class Bench {
     private final Scenario scenario;
+    private final List<Action> log;
+    /** Steps that still count, oldest first; undo takes the last one away. */
+    private final List<Integer> counting;
+    /** Steps taken back that redo can restore, the next one last. */
+    private final List<Integer> takenBack;
 
-    private Bench(Scenario scenario) {
+    private final Map<String, BoardState> boards;
+    private final boolean handedIn;
+
+    private Bench(
+            Scenario scenario,
+            List<Action> log,
+            List<Integer> counting,
+            List<Integer> takenBack,
+            Map<String, BoardState> boards,
+            boolean handedIn) {
         this.scenario = scenario;
+        this.log = log;
+        this.counting = counting;
+        this.takenBack = takenBack;
+        this.boards = boards;
+        this.handedIn = handedIn;
     }
 
     /** The bench before anything was done. */
     public static Bench of(Scenario scenario) {
-        return new Bench(scenario);
+        return new Bench(scenario, List.of(), List.of(), List.of(), fresh(scenario), false);
     }
 
     /** @throws CannotDo where an action of the attempt can't be done; the message begins with its step */
     public static Bench after(Scenario scenario, Attempt attempt) throws CannotDo {
-        throw new UnsupportedOperationException();
+        Bench bench = of(scenario);
+        for (Action action : attempt.actions()) {
+            try {
+                bench = bench.after(action);
+            } catch (CannotDo e) {
+                throw e.at(bench.steps() + 1);
+            }
+        }
+        return bench;
     }
 
     /** The bench after one more action. @throws CannotDo with the reason; this bench stays as it was */
     public Bench after(Action action) throws CannotDo {
-        throw new UnsupportedOperationException();
+        if (handedIn) throw new CannotDo("Already handed in");
+        if (action instanceof Action.Undo) return afterUndo(action);
+        if (action instanceof Action.Redo) return afterRedo(action);
+        if (action instanceof Action.HandIn) {
+            return new Bench(scenario, and(log, action), counting, takenBack, boards, true);
+        }
+        Checks.possible(this, action);
+        int step = steps() + 1;
+        Map<String, BoardState> next = new LinkedHashMap<>(boards);
+        Effects.apply(next, step, action, this::action);
+        return new Bench(scenario, and(log, action), and(counting, step), List.of(), next, false);
+    }
+
+    private Bench afterUndo(Action undo) throws CannotDo {
+        Checks.undoGranted(scenario);
+        if (counting.isEmpty()) throw new CannotDo("There is nothing to take back");
+        List<Integer> fewer = counting.subList(0, counting.size() - 1);
+        int last = counting.get(counting.size() - 1);
+        return folded(undo, List.copyOf(fewer), and(takenBack, last));
+    }
+
+    private Bench afterRedo(Action redo) throws CannotDo {
+        Checks.undoGranted(scenario);
+        if (takenBack.isEmpty()) throw new CannotDo("There is nothing to do again");
+        List<Integer> fewer = takenBack.subList(0, takenBack.size() - 1);
+        int last = takenBack.get(takenBack.size() - 1);
+        return folded(redo, and(counting, last), List.copyOf(fewer));
+    }
+
+    private Bench folded(Action action, List<Integer> count, List<Integer> back) {
+        Map<String, BoardState> next = fresh(scenario);
+        for (int step : count) Effects.apply(next, step, action(step), this::action);
+        return new Bench(scenario, and(log, action), count, back, next, false);
+    }
+
+    private static Map<String, BoardState> fresh(Scenario scenario) {
+        Map<String, BoardState> boards = new LinkedHashMap<>();
+        for (Board board : scenario.boards()) boards.put(board.id(), BoardState.fresh(board));
+        return boards;
+    }
+
+    private static <T> List<T> and(List<T> list, T last) {
+        List<T> more = new ArrayList<>(list.size() + 1);
+        more.addAll(list);
+        more.add(last);
+        return List.copyOf(more);
     }
 
     public Scenario scenario() {
@@ -35,45 +120,77 @@ public final class Bench {
 
     /** How many actions there have been; undone ones count. */
     public int steps() {
-        throw new UnsupportedOperationException();
+        return log.size();
     }
 
     /** All actions, in order, undone ones included. */
     public List<Action> log() {
-        throw new UnsupportedOperationException();
+        return log;
+    }
+
+    /** The action of a step, 1 being the first. */
+    public Action action(int step) {
+        return log.get(step - 1);
+    }
+
+    /** Whether the step was done and has not been taken back since; undo, redo and hand-in themselves never count. */
+    public boolean counts(int step) {
+        return counting.contains(step);
     }
 
     /** The boards in the rack's order. */
     public List<BoardState> boards() {
-        throw new UnsupportedOperationException();
+        return List.copyOf(boards.values());
     }
 
     public BoardState board(String id) {
-        return boards().stream()
-                .filter(b -> b.board().id().equals(id))
-                .findFirst()
-                .orElseThrow();
+        return find(id).orElseThrow();
+    }
+
+    /** The board of this id; empty where it is not on the rack. */
+    public Optional<BoardState> find(String id) {
+        return Optional.ofNullable(boards.get(id));
     }
 
     /** The boards that carry this part's name and are not set aside, in the rack's order. */
     public List<BoardState> namedAs(Part part) {
-        throw new UnsupportedOperationException();
+        return boards.values().stream()
+                .filter(b -> b.setAside().isEmpty()
+                        && b.named().filter(n -> n.part().equals(part.id())).isPresent())
+                .toList();
     }
 
     /** The board laid in the job as it is named and turned; empty where it is not both, or doesn't lie so in that part. */
-    public Optional<Placing> placing(BoardState board) {
-        throw new UnsupportedOperationException();
+    public Optional<Placing> placing(BoardState state) {
+        Optional<Part> named = state.named().flatMap(n -> scenario.drawing().part(n.part()));
+        if (named.isEmpty() || state.turned().isEmpty()) return Optional.empty();
+        Part part = named.get();
+        Board board = state.board();
+        Turn turn = state.turned().get().turn();
+        Trim trim = state.turned().get().trimOrDefault();
+        double surplus = board.size().length() - part.size().length();
+        boolean square = board.isSquare() && part.size().isSquare(Board.SIZE_TOLERANCE);
+        if (surplus < 0 || trim.mm() > surplus || !Turn.in(part, square).contains(turn)) return Optional.empty();
+        return Optional.of(new Placing(scenario.drawing(), part, board, turn, trim));
+    }
+
+    /** The rules that the learner expects to lose marks on, as last said; empty where nothing was said. */
+    public Optional<Set<String>> estimate() {
+        for (int i = counting.size() - 1; i >= 0; i--) {
+            if (action(counting.get(i)) instanceof Action.Estimate said) return Optional.of(said.expects());
+        }
+        return Optional.empty();
     }
 
     public boolean handedIn() {
-        throw new UnsupportedOperationException();
+        return handedIn;
     }
 
     public boolean canUndo() {
-        throw new UnsupportedOperationException();
+        return !handedIn && scenario.grants(Practice.Aid.UNDO) && !counting.isEmpty();
     }
 
     public boolean canRedo() {
-        throw new UnsupportedOperationException();
+        return !handedIn && scenario.grants(Practice.Aid.UNDO) && !takenBack.isEmpty();
     }
 }

@@ -51,6 +51,26 @@ public record BoardState(
         return new BoardState(board, List.of(), null, null, null, List.of(), List.of(), List.of());
     }
 
+    BoardState marked(List<Mark> now) {
+        return new BoardState(board, now, name, turn, aside, tests, measurements, struck);
+    }
+
+    BoardState placed(@Nullable Named newName, @Nullable Turned newTurn, @Nullable Aside newAside) {
+        return new BoardState(board, marks, newName, newTurn, newAside, tests, measurements, struck);
+    }
+
+    BoardState tested(List<Done<Action.Test>> now) {
+        return new BoardState(board, marks, name, turn, aside, now, measurements, struck);
+    }
+
+    BoardState measured(List<Done<Action.Measure>> now) {
+        return new BoardState(board, marks, name, turn, aside, tests, now, struck);
+    }
+
+    BoardState struck(List<Done<? extends Action.OnBoard>> now) {
+        return new BoardState(board, marks, name, turn, aside, tests, measurements, now);
+    }
+
     public Stream<Mark> marks(Mark.Kind kind) {
         return marks.stream().filter(m -> m.kind() == kind);
     }

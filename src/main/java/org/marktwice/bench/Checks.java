@@ -1,0 +1,296 @@
+package org.marktwice.bench;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Trim;
+import org.marktwice.drawing.Turn;
+import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+
+/**
+ * Whether an action can be done. Only what is impossible or means nothing is refused: what is merely wrong, such as a
+ * face side on an edge, must stay possible, for the rules to find.
+ */
+final class Checks {
+    /** Positions are compared with this much slack, so that a figure that went through arithmetic still lies on the board; millimetres. */
+    private static final double SLACK = 1e-6;
+
+    private final Bench bench;
+    private final BoardState state;
+    private final Board board;
+
+    private Checks(Bench bench, BoardState state) {
+        this.bench = bench;
+        this.state = state;
+        this.board = state.board();
+    }
+
+    static void possible(Bench bench, Action action) throws CannotDo {
+        if (action instanceof Action.RubOut rub) {
+            RubbingOut.possible(bench, rub);
+        } else if (action instanceof Action.OnBoard onBoard) {
+            Optional<BoardState> state = bench.find(onBoard.board());
+            if (state.isEmpty()) throw refused("Board %s is not on the rack", onBoard.board());
+            new Checks(bench, state.get()).possible(onBoard);
+        }
+    }
+
+    static void undoGranted(Scenario scenario) throws CannotDo {
+        if (!scenario.grants(Practice.Aid.UNDO)) {
+            throw refused("This exercise has no undo: rub out the pencil, or do it again");
+        }
+    }
+
+    private void possible(Action.OnBoard action) throws CannotDo {
+        if (action instanceof Action.Measure m) {
+            onBoard(m.from());
+            onBoard(m.to());
+        } else if (action instanceof Action.Test t) {
+            test(t);
+        } else if (action instanceof Action.FaceSide f) {
+            mark(Mark.Kind.FACE_SIDE, f.on(), f.towards());
+        } else if (action instanceof Action.FaceEdge f) {
+            mark(Mark.Kind.FACE_EDGE, f.on(), f.towards());
+        } else if (action instanceof Action.Name n) {
+            if (bench.scenario().drawing().part(n.part()).isEmpty()) {
+                throw refused("The drawing has no part \"%s\"", n.part());
+            }
+            onBoard(n.at());
+        } else if (action instanceof Action.Turning t) {
+            notAside();
+            turn(t);
+        } else if (action instanceof Action.Line line) {
+            notAside();
+            line(line);
+        } else if (action instanceof Action.Gauge gauge) {
+            notAside();
+            gauge(gauge);
+        } else if (action instanceof Action.Waste waste) {
+            notAside();
+            waste(waste);
+        }
+    }
+
+    private void notAside() throws CannotDo {
+        if (state.setAside().isPresent()) {
+            throw refused("Board %s is set aside: name it to take it up again", board.id());
+        }
+    }
+
+    private void onBoard(SurfacePoint p) throws CannotDo {
+        within(
+                p.u(),
+                board.uExtent(p.surface()),
+                p.surface(),
+                axisWord(p.surface().uAxis()));
+        within(
+                p.v(),
+                board.vExtent(p.surface()),
+                p.surface(),
+                axisWord(p.surface().vAxis()));
+    }
+
+    private void within(double at, double extent, Surface surface, String along) throws CannotDo {
+        if (!(at >= -SLACK && at <= extent + SLACK)) {
+            throw refused(
+                    "%s mm lies off %s of board %s, which measures %s mm %s",
+                    mm(at), surface.spoken(), board.id(), mm(extent), along);
+        }
+    }
+
+    private static String axisWord(int axis) {
+        return switch (axis) {
+            case 0 -> "along the grain";
+            case 1 -> "across the width";
+            default -> "through the thickness";
+        };
+    }
+
+    private void test(Action.Test test) throws CannotDo {
+        if (test.with() == Tool.WINDING_STICKS && test.on().isEnd()) {
+            throw refused("Winding sticks need the length of a board: try a face or an edge");
+        }
+        Double at = test.at();
+        if (at == null) return;
+        if (test.on().isEnd()) throw refused("An end has no position along the grain");
+        within(at, board.size().length(), test.on(), axisWord(0));
+    }
+
+    private void mark(Mark.Kind kind, Surface on, Surface towards) throws CannotDo {
+        if (on.isEnd()) throw refused("A %s mark goes on a long surface, not on an end", kind.spoken());
+        if (!on.adjoins(towards)) {
+            throw refused(
+                    "%s and %s share no arris: a mark points at an adjoining surface",
+                    capital(on.spoken()), towards.spoken());
+        }
+        if (state.marks(kind).anyMatch(m -> m.on() == on && m.towards() == towards)) {
+            throw refused("%s of board %s carries that mark already", capital(on.spoken()), board.id());
+        }
+    }
+
+    private void turn(Action.Turning action) throws CannotDo {
+        if (action.facing().size() != 2) throw refused("A turn is named by where two adjoining surfaces look");
+        List<Surface> two = new ArrayList<>(action.facing().keySet());
+        two.sort(null);
+        Direction one = looks(action, two.get(0));
+        Direction other = looks(action, two.get(1));
+        if (Turn.facing(two.get(0), one, two.get(1), other).isEmpty()) {
+            throw refused(
+                    "No board lies so: %s cannot look %s while %s looks %s",
+                    two.get(0).spoken(), one.id(), two.get(1).spoken(), other.id());
+        }
+        Trim trim = action.trim();
+        if (trim != null) trim(trim);
+    }
+
+    private static Direction looks(Action.Turning action, Surface surface) {
+        return Objects.requireNonNull(action.facing().get(surface));
+    }
+
+    private void trim(Trim trim) throws CannotDo {
+        Optional<Part> part =
+                state.named().flatMap(n -> bench.scenario().drawing().part(n.part()));
+        double length = board.size().length();
+        if (part.isEmpty()) {
+            if (!(trim.mm() < length)) {
+                throw refused("Board %s is %s mm long: %s mm cannot come off", board.id(), mm(length), mm(trim.mm()));
+            }
+            return;
+        }
+        double surplus = Math.max(0, length - part.get().size().length());
+        if (!(trim.mm() <= surplus + SLACK)) {
+            throw refused(
+                    "Board %s has %s mm to spare for %s: %s mm cannot come off",
+                    board.id(), mm(surplus), part.get().name(), mm(trim.mm()));
+        }
+    }
+
+    private void line(Action.Line line) throws CannotDo {
+        if (line.on().isEnd()) throw refused("A line is squared across a long surface; use the gauge on an end");
+        if (line.square().isEnd()) throw refused("The stock of the square bears on a face or an edge, not on an end");
+        adjoining(line.on(), line.square(), "the stock of the square bears on an adjoining surface");
+        String mate = line.mate();
+        Double at = line.at();
+        if ((mate == null) == (at == null)) throw refused("A line needs either a distance or a mate, not both");
+        if (mate != null) {
+            if (mate.equals(board.id())) throw refused("Board %s cannot be its own mate", board.id());
+            if (bench.find(mate).isEmpty()) throw refused("Board %s is not on the rack", mate);
+        }
+        if (line.from() instanceof Action.Datum.End end && !end.end().isEnd()) {
+            throw refused(
+                    "A distance runs from an end or from a line, not from %s",
+                    end.end().spoken());
+        }
+        if (line.from() instanceof Action.Datum.Step step && !(standing(step.step()) instanceof Action.Line)) {
+            throw refused("Step %d is no line squared across the board", step.step());
+        }
+        if (at != null) {
+            double x = position(line).x();
+            if (!(x >= -SLACK && x <= board.size().length() + SLACK)) {
+                throw refused(
+                        "That line would lie %s mm from end 1; board %s is %s mm long",
+                        mm(x), board.id(), mm(board.size().length()));
+            }
+        }
+    }
+
+    /** Where a line lies along the grain, and which way distances from it go on. */
+    private record Position(double x, int away) {}
+
+    private Position position(Action.Line line) {
+        Position from;
+        // the line it was struck from may be rubbed out by now; this one still lies where it was put
+        if (line.from() instanceof Action.Datum.Step s && bench.action(s.step()) instanceof Action.Line earlier) {
+            from = position(earlier);
+        } else {
+            boolean first = line.from() instanceof Action.Datum.End e && e.end() == Surface.END_1;
+            from = first ? new Position(0, +1) : new Position(board.size().length(), -1);
+        }
+        return new Position(from.x() + from.away() * distance(line.at(), line.mate()), from.away());
+    }
+
+    private double distance(@Nullable Double at, @Nullable String mate) {
+        if (at != null) return at;
+        return mate == null ? 0 : bench.board(mate).board().size().thickness();
+    }
+
+    private void gauge(Action.Gauge gauge) throws CannotDo {
+        adjoining(gauge.on(), gauge.fence(), "the fence bears on an adjoining surface");
+        double reach = board.size().along(gauge.fence().axis());
+        if (!(gauge.set() > 0 && gauge.set() < reach)) {
+            throw refused(
+                    "Set to %s mm the gauge misses %s of board %s, which measures %s mm %s",
+                    mm(gauge.set()),
+                    gauge.on().spoken(),
+                    board.id(),
+                    mm(reach),
+                    axisWord(gauge.fence().axis()));
+        }
+    }
+
+    private void adjoining(Surface on, Surface other, String rule) throws CannotDo {
+        if (!on.adjoins(other)) {
+            throw refused("%s and %s share no arris: %s", capital(on.spoken()), other.spoken(), rule);
+        }
+    }
+
+    private void waste(Action.Waste waste) throws CannotDo {
+        if (bench.scenario().drawing().joint(waste.joint()).isEmpty()) {
+            throw refused("The drawing has no joint \"%s\"", waste.joint());
+        }
+        if (waste.between() == waste.and()) throw refused("Waste lies between two lines, not at one");
+        for (int step : new int[] {waste.between(), waste.and()}) {
+            if (standing(step) instanceof Action.Waste) throw refused("Step %d is no line", step);
+        }
+    }
+
+    /** What this step left on this board: a line, a gauge line or shaded waste. */
+    private Action.OnBoard standing(int step) throws CannotDo {
+        if (step < 1 || step > bench.steps()) throw refused("There is no step %d yet", step);
+        Action.OnBoard found = standingAt(step);
+        if (found != null) return found;
+        Action there = bench.action(step);
+        if (!(there instanceof Action.Line || there instanceof Action.Gauge)) {
+            throw refused("Step %d is no line", step);
+        }
+        if (there instanceof Action.OnBoard other && !other.board().equals(board.id())) {
+            throw refused("The line of step %d is on board %s, not on board %s", step, other.board(), board.id());
+        }
+        throw refused("The line of step %d is no longer on board %s", step, board.id());
+    }
+
+    private Action.@Nullable OnBoard standingAt(int step) {
+        for (BoardState.Done<? extends Action.OnBoard> done : state.struck()) {
+            if (done.step() == step) return done.action();
+        }
+        return null;
+    }
+
+    static CannotDo refused(String format, Object... figures) {
+        return new CannotDo(String.format(Locale.ROOT, format, figures));
+    }
+
+    private static String capital(String spoken) {
+        return spoken.substring(0, 1).toUpperCase(Locale.ROOT) + spoken.substring(1);
+    }
+
+    /** A figure as one reads it out: at most two decimals, none of them idle. */
+    private static String mm(double value) {
+        if (!Double.isFinite(value)) return String.valueOf(value);
+        return BigDecimal.valueOf(value)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

@@ -1,0 +1,71 @@
+package org.marktwice.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.IntFunction;
+import org.marktwice.bench.BoardState.Aside;
+import org.marktwice.bench.BoardState.Done;
+import org.marktwice.bench.BoardState.Named;
+import org.marktwice.bench.BoardState.Turned;
+import org.marktwice.drawing.Turn;
+import org.marktwice.timber.Surface;
+
+/** What an action that can be done leaves on the boards. */
+final class Effects {
+    private Effects() {}
+
+    /** @param actions an earlier action by its step */
+    static void apply(Map<String, BoardState> boards, int step, Action action, IntFunction<Action> actions) {
+        if (action instanceof Action.RubOut rub && actions.apply(rub.step()) instanceof Action.OnBoard pencilled) {
+            boards.computeIfPresent(pencilled.board(), (id, before) -> rubbedOut(before, rub.step()));
+        } else if (action instanceof Action.OnBoard onBoard) {
+            boards.computeIfPresent(onBoard.board(), (id, before) -> after(before, step, onBoard));
+        }
+    }
+
+    private static BoardState after(BoardState b, int step, Action.OnBoard action) {
+        if (action instanceof Action.Measure m) return b.measured(and(b.measurements(), new Done<>(step, m)));
+        if (action instanceof Action.Test t) return b.tested(and(b.tests(), new Done<>(step, t)));
+        if (action instanceof Action.FaceSide f) {
+            return b.marked(and(b.marks(), new Mark(Mark.Kind.FACE_SIDE, f.on(), f.towards(), step)));
+        }
+        if (action instanceof Action.FaceEdge f) {
+            return b.marked(and(b.marks(), new Mark(Mark.Kind.FACE_EDGE, f.on(), f.towards(), step)));
+        }
+        if (action instanceof Action.Name n) {
+            return b.placed(new Named(step, n.part(), n.at()), b.turn(), null);
+        }
+        if (action instanceof Action.Turning t) {
+            return b.placed(b.name(), new Turned(step, turn(t), t.trim()), b.aside());
+        }
+        if (action instanceof Action.SetAside s) return b.placed(null, null, new Aside(step, s.because()));
+        return b.struck(and(b.struck(), new Done<>(step, action)));
+    }
+
+    private static BoardState rubbedOut(BoardState b, int step) {
+        Named name = b.name();
+        Named left = name != null && name.step() == step ? null : name;
+        return b.marked(b.marks().stream().filter(m -> m.step() != step).toList())
+                .struck(b.struck().stream().filter(d -> d.step() != step).toList())
+                .placed(left, b.turn(), b.aside());
+    }
+
+    /** The turn that a possible turning names. */
+    static Turn turn(Action.Turning action) {
+        List<Surface> two = action.facing().keySet().stream().sorted().toList();
+        return Turn.facing(
+                        two.get(0),
+                        Objects.requireNonNull(action.facing().get(two.get(0))),
+                        two.get(1),
+                        Objects.requireNonNull(action.facing().get(two.get(1))))
+                .orElseThrow();
+    }
+
+    private static <T> List<T> and(List<? extends T> list, T last) {
+        List<T> more = new ArrayList<>(list);
+        more.add(last);
+        return more;
+    }
+}
