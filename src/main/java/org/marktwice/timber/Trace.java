@@ -1,6 +1,7 @@
 package org.marktwice.timber;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Where a knot breaks through a surface.
@@ -29,5 +30,12 @@ public record Trace(
         double u0 = outline.stream().mapToDouble(SurfacePoint::u).min().orElse(0);
         double v0 = outline.stream().mapToDouble(SurfacePoint::v).min().orElse(0);
         return new SurfacePoint(surface, u0 + length / 2, v0 + width / 2);
+    }
+
+    /** Without the outline, which has hundreds of points. */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT, "trace of %s on %s, %.2f × %.2f, %.2f mm²", knot, surface.id(), length, width, area);
     }
 }
