@@ -1,17 +1,41 @@
 package org.marktwice.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.marktwice.rulebook.MarkSheet.Entry;
 
 /** All rules, in the order of the stages. */
 public final class RuleBook {
+    private static final List<Rule> RULES = List.of(
+            // faces
+            new OnePairOfMarks());
+
     private RuleBook() {}
 
     public static List<Rule> rules() {
-        return List.of();
+        return RULES;
+    }
+
+    public static Optional<Rule> rule(String id) {
+        return RULES.stream().filter(r -> r.id().equals(id)).findFirst();
     }
 
     /** The situation judged by the rules of the scenario's stages. */
     public static MarkSheet judge(Situation situation) {
-        throw new UnsupportedOperationException();
+        List<Entry> entries = new ArrayList<>();
+        List<String> notJudged = new ArrayList<>();
+        for (Rule rule : RULES) {
+            if (!situation.asks(rule.stage())) continue;
+            List<Finding> findings = rule.judge(situation);
+            if (findings.isEmpty()) notJudged.add(rule.id());
+            double share = worth(rule, situation) / findings.size();
+            findings.forEach(f -> entries.add(new Entry(f, rule, share)));
+        }
+        return new MarkSheet(entries, notJudged);
+    }
+
+    private static double worth(Rule rule, Situation situation) {
+        return situation.practice().worth().getOrDefault(rule.id(), rule.worth());
     }
 }

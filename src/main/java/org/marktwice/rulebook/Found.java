@@ -1,0 +1,110 @@
+package org.marktwice.rulebook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Part;
+import org.marktwice.rulebook.Finding.Evidence;
+import org.marktwice.rulebook.Finding.Measured;
+import org.marktwice.rulebook.Finding.Phrase;
+import org.marktwice.rulebook.Finding.Subject;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+
+/**
+ * A finding in the making. Keys of phrases are written out in the rule's own source ({@code says.…}, {@code better.…}), so
+ * that a test can hold them against the rule's texts.
+ */
+final class Found {
+    private final Rule rule;
+    private final Subject subject;
+    private final List<Surface> surfaces = new ArrayList<>();
+    private final List<SurfacePoint> points = new ArrayList<>();
+    private final List<String> knots = new ArrayList<>();
+    private @Nullable Measured measured;
+    private @Nullable Integer step;
+    private @Nullable Phrase instead;
+
+    private Found(Rule rule, Subject subject) {
+        this.rule = rule;
+        this.subject = subject;
+    }
+
+    static Found by(Rule rule, Subject subject) {
+        return new Found(rule, subject);
+    }
+
+    static Found by(Rule rule, Workpiece workpiece) {
+        return by(rule, workpiece.subject());
+    }
+
+    /** The finding about a part that no board is for yet. */
+    static Finding missing(Rule rule, Part part, String says) {
+        return by(rule, Subject.part(part.id())).open(says, "part", part.id());
+    }
+
+    Found at(@Nullable Integer decidingStep) {
+        step = decidingStep;
+        return this;
+    }
+
+    /** @param unit mm, degrees, %, ratio or count */
+    Found measured(double value, String unit, double limit) {
+        measured = new Measured(value, unit, limit);
+        return this;
+    }
+
+    Found showing(Surface... more) {
+        surfaces.addAll(List.of(more));
+        return this;
+    }
+
+    Found showing(SurfacePoint... more) {
+        points.addAll(List.of(more));
+        return this;
+    }
+
+    Found showingKnots(List<String> more) {
+        knots.addAll(more);
+        return this;
+    }
+
+    /** @param values names and values in turn */
+    Found instead(String key, Object... values) {
+        instead = phrase(key, values);
+        return this;
+    }
+
+    Finding sound(String says, Object... values) {
+        instead = null;
+        return finding(Verdict.SOUND, 1, says, values);
+    }
+
+    Finding close(double credit, String says, Object... values) {
+        return finding(Verdict.CLOSE, credit, says, values);
+    }
+
+    Finding wrong(String says, Object... values) {
+        return finding(Verdict.WRONG, 0, says, values);
+    }
+
+    Finding open(String says, Object... values) {
+        return finding(Verdict.OPEN, 0, says, values);
+    }
+
+    private Finding finding(Verdict verdict, double credit, String says, Object... values) {
+        Evidence evidence =
+                new Evidence(surfaces.stream().distinct().toList(), points, knots);
+        return new Finding(rule.id(), subject, verdict, credit, measured, evidence, step, phrase(says, values), instead);
+    }
+
+    static Phrase phrase(String key, Object... values) {
+        Map<String, Object> map = new HashMap<>();
+        for (int i = 0; i < values.length; i += 2) {
+            map.put((String) values[i], values[i + 1]);
+        }
+        return new Phrase(key, map);
+    }
+}

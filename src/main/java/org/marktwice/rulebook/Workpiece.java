@@ -1,0 +1,118 @@
+package org.marktwice.rulebook;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.BoardState;
+import org.marktwice.bench.Mark;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
+import org.marktwice.drawing.Turn;
+import org.marktwice.rulebook.Finding.Subject;
+import org.marktwice.scenario.Stage;
+import org.marktwice.timber.Board;
+
+/**
+ * A board that is to be set out, with the part it is for.
+ *
+ * <p>Where the scenario asks for names these are the boards that carry a part's name and are not set aside: a board left
+ * on the rack is not faulted for having no marks. Where it doesn't, every board that is not set aside is to be set out;
+ * it is for the part it is named as, or, where the drawing has a single part, for that one.
+ *
+ * @param part null where nothing says which part it is for
+ */
+record Workpiece(
+        Situation situation, BoardState state, @Nullable Part part) {
+
+    static List<Workpiece> all(Situation situation) {
+        boolean byName = situation.asks(Stage.NAMES);
+        return situation.bench().boards().stream()
+                .filter(b -> b.setAside().isEmpty())
+                .map(b -> new Workpiece(situation, b, partOf(situation, b)))
+                .filter(w -> !byName || w.part != null)
+                .toList();
+    }
+
+    /** The boards that take face marks: timber, for a part of timber that will not be rounded. */
+    static List<Workpiece> toBeMarked(Situation situation) {
+        return all(situation).stream().filter(Workpiece::takesMarks).toList();
+    }
+
+    /**
+     * The parts that no board is for yet. A part that waits for a better rack is not among them: every board left was
+     * set aside, and no more parts can be supplied clear than are supplied.
+     */
+    static List<Part> missing(Situation situation) {
+        List<Part> parts = situation.scenario().drawing().parts();
+        List<Part> missing;
+        if (situation.asks(Stage.NAMES)) {
+            missing = parts.stream()
+                    .filter(p -> situation.bench().namedAs(p).isEmpty())
+                    .toList();
+        } else {
+            missing = parts.subList(Math.min(all(situation).size(), parts.size()), parts.size());
+        }
+        return missing.isEmpty() || waitsForBetterRack(situation, parts.size() - missing.size()) ? List.of() : missing;
+    }
+
+    /** The parts that no board is for yet and whose board will take face marks. */
+    static List<Part> missingMarked(Situation situation) {
+        return missing(situation).stream().filter(Part::takesMarks).toList();
+    }
+
+    /** Whether every board was either named or set aside, and at least as many parts are supplied as can be supplied clear. */
+    static boolean waitsForBetterRack(Situation situation, int supplied) {
+        boolean allDecided = situation.bench().boards().stream()
+                .allMatch(b -> b.setAside().isPresent() || partOf(situation, b) != null);
+        return allDecided && supplied >= situation.modelAnswer().clear();
+    }
+
+    private static @Nullable Part partOf(Situation situation, BoardState board) {
+        Optional<Part> named = situation.partOf(board);
+        List<Part> parts = situation.scenario().drawing().parts();
+        if (named.isEmpty() && !situation.asks(Stage.NAMES) && parts.size() == 1) return parts.get(0);
+        return named.orElse(null);
+    }
+
+    Board board() {
+        return state.board();
+    }
+
+    Subject subject() {
+        return Subject.boardAs(board().id(), part == null ? null : part.id());
+    }
+
+    boolean takesMarks() {
+        return !board().isSheet() && (part == null || part.takesMarks());
+    }
+
+    /** The first face-side mark still on the board; a second one is another rule's business. */
+    Optional<Mark> faceSide() {
+        return state.marks(Mark.Kind.FACE_SIDE).findFirst();
+    }
+
+    /** The first face-edge mark still on the board. */
+    Optional<Mark> faceEdge() {
+        return state.marks(Mark.Kind.FACE_EDGE).findFirst();
+    }
+
+    /** The step of the latest of the marks that count; null where there is none. */
+    @Nullable
+    Integer markedAt() {
+        return Stream.of(faceSide(), faceEdge())
+                .flatMap(Optional::stream)
+                .map(Mark::step)
+                .max(Integer::compare)
+                .orElse(null);
+    }
+
+    /** How it lies in the job as turned and trimmed; empty until it is turned so that it lies in its part. */
+    Optional<Placing> placing() {
+        Part as = part;
+        if (as == null) return Optional.empty();
+        return state.turned()
+                .filter(t -> Turn.in(as, board().isSquare()).contains(t.turn()))
+                .map(t -> new Placing(situation.scenario().drawing(), as, board(), t.turn(), t.trimOrDefault()));
+    }
+}
