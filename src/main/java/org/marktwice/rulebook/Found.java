@@ -95,9 +95,9 @@ final class Found {
     }
 
     private Finding finding(Verdict verdict, double credit, String says, Object... values) {
-        Evidence evidence =
-                new Evidence(surfaces.stream().distinct().toList(), points, knots);
-        return new Finding(rule.id(), subject, verdict, credit, measured, evidence, step, phrase(says, values), instead);
+        Evidence evidence = new Evidence(surfaces.stream().distinct().toList(), points, knots);
+        return new Finding(
+                rule.id(), subject, verdict, credit, measured, evidence, step, phrase(says, values), instead);
     }
 
     static Phrase phrase(String key, Object... values) {

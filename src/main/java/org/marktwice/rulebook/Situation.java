@@ -10,6 +10,7 @@ import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
 
 /**
@@ -45,6 +46,11 @@ public final class Situation {
 
     public Practice practice() {
         return scenario().practice();
+    }
+
+    /** Whether the scenario asks for this stage. */
+    public boolean asks(Stage stage) {
+        return scenario().stages().contains(stage);
     }
 
     public ModelAnswer modelAnswer() {

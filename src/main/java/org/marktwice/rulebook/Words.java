@@ -87,9 +87,8 @@ final class Words {
     }
 
     private static String list(Object value, String last, Function<Object, String> each) {
-        List<String> all = value instanceof Collection<?> c
-                ? c.stream().map(each::apply).toList()
-                : List.of(each.apply(value));
+        List<String> all =
+                value instanceof Collection<?> c ? c.stream().map(each::apply).toList() : List.of(each.apply(value));
         if (all.isEmpty()) throw new IllegalArgumentException("an empty list");
         int end = all.size() - 1;
         if (end == 0) return all.get(0);
@@ -130,18 +129,19 @@ final class Words {
     }
 
     private String part(Object value) {
-        return drawing.part(text(value)).orElseThrow(() -> unknown("part", value)).name();
+        return drawing.part(text(value))
+                .orElseThrow(() -> unknown("part", value))
+                .name();
     }
 
     /** The joint told by the part at its other side: "the housing for the Shelf". */
     private String joint(Object value) {
         Joint joint = drawing.joint(text(value)).orElseThrow(() -> unknown("joint", value));
-        String noun =
-                switch (joint.kind()) {
-                    case "through-housing" -> "housing";
-                    case "butt" -> "butt joint";
-                    default -> joint.kind().replace('-', ' ');
-                };
+        String noun = switch (joint.kind()) {
+            case "through-housing" -> "housing";
+            case "butt" -> "butt joint";
+            default -> joint.kind().replace('-', ' ');
+        };
         boolean taken = joint.takes().equals(seenFrom);
         boolean cutInOne = noun.endsWith("housing") || noun.equals("rebate");
         String between = !cutInOne ? " with the " : taken ? " in the " : " for the ";

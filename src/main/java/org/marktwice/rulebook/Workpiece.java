@@ -110,9 +110,10 @@ record Workpiece(
     /** How it lies in the job as turned and trimmed; empty until it is turned so that it lies in its part. */
     Optional<Placing> placing() {
         Part as = part;
-        if (as == null) return Optional.empty();
+        if (as == null || state.named().isPresent()) return situation.bench().placing(state);
         return state.turned()
                 .filter(t -> Turn.in(as, board().isSquare()).contains(t.turn()))
-                .map(t -> new Placing(situation.scenario().drawing(), as, board(), t.turn(), t.trimOrDefault()));
+                .map(t -> new Placing(situation.scenario().drawing(), as, board(), t.turn(), t.trimOrDefault()))
+                .filter(p -> p.surplus() >= p.trim().mm());
     }
 }
