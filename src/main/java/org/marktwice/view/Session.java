@@ -148,6 +148,11 @@ public final class Session {
     /** Seconds since the attempt was started, to a tenth, never less than those of the action before. */
     private double seconds() {
         double since = (nanos.getAsLong() - startedNanos) / (double) TimeUnit.SECONDS.toNanos(1);
-        return Math.round((startedAt + Math.max(0, since)) * 10) / 10.0;
+        return Math.max(lastTime(attempt), Math.round((startedAt + since) * 10) / 10.0);
+    }
+
+    private static double lastTime(Attempt attempt) {
+        List<Action> done = attempt.actions();
+        return done.isEmpty() ? 0 : done.get(done.size() - 1).t();
     }
 }

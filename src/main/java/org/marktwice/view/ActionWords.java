@@ -1,0 +1,100 @@
+package org.marktwice.view;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.marktwice.bench.Action;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Trim;
+import org.marktwice.rulebook.Texts;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+
+/** What was done, as one would say it at the bench. */
+final class ActionWords {
+    private final Scenario scenario;
+
+    ActionWords(Scenario scenario) {
+        this.scenario = scenario;
+    }
+
+    String of(Action action) {
+        if (action instanceof Action.OnBoard on) return "Board " + on.board() + ": " + onBoard(on);
+        if (action instanceof Action.RubOut rub) return "Rubbed out the pencil of step " + rub.step();
+        if (action instanceof Action.Undo) return "Took the last step back";
+        if (action instanceof Action.Redo) return "Did it again after all";
+        if (action instanceof Action.Estimate e) return estimate(e);
+        return "Handed in";
+    }
+
+    private String onBoard(Action.OnBoard action) {
+        if (action instanceof Action.Measure a) return "measured from " + point(a.from()) + " to " + point(a.to());
+        if (action instanceof Action.Test a) {
+            String where = a.at() == null ? "" : " at " + mm(a.at()) + " from end 1";
+            return "tried " + a.on().spoken() + where + " with the " + a.with().spoken();
+        }
+        if (action instanceof Action.FaceSide a) {
+            return "face side marked on " + a.on().spoken() + ", pointing to "
+                    + a.towards().spoken();
+        }
+        if (action instanceof Action.FaceEdge a) {
+            return "face edge marked on " + a.on().spoken() + ", pointing to "
+                    + a.towards().spoken();
+        }
+        if (action instanceof Action.Name a) return "named “" + part(a.part()) + "” on " + point(a.at());
+        if (action instanceof Action.Turning a) return "turned: " + facing(a.facing()) + trim(a);
+        if (action instanceof Action.SetAside a)
+            return "set aside, " + a.because().spoken();
+        return onBoardSettingOut(action);
+    }
+
+    private String onBoardSettingOut(Action.OnBoard action) {
+        if (action instanceof Action.Line a) {
+            String where = a.mate() != null ? "from board " + a.mate() : a.at() == null ? "" : mm(a.at()) + " on";
+            return a.with().spoken() + " line squared across " + a.on().spoken() + " " + where + ", stock on "
+                    + a.square().spoken();
+        }
+        if (action instanceof Action.Gauge a) {
+            return "gauged " + mm(a.set()) + " on " + a.on().spoken() + ", fence on "
+                    + a.fence().spoken();
+        }
+        if (action instanceof Action.Waste a)
+            return "waste shaded between the lines of steps " + a.between() + " and " + a.and();
+        return action.verb();
+    }
+
+    private static String estimate(Action.Estimate estimate) {
+        if (estimate.expects().isEmpty()) return "Expected to lose no marks";
+        return "Expected to lose marks on: "
+                + estimate.expects().stream()
+                        .map(r -> Texts.of(r).title())
+                        .sorted()
+                        .collect(Collectors.joining("; "));
+    }
+
+    private String part(String id) {
+        return scenario.drawing().part(id).map(p -> p.name()).orElse(id);
+    }
+
+    static String point(SurfacePoint p) {
+        return String.format(
+                Locale.ROOT, "%s (%s, %s)", p.surface().spoken(), SheetModel.number(p.u()), SheetModel.number(p.v()));
+    }
+
+    static String facing(Map<Surface, Direction> facing) {
+        return facing.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(e -> e.getKey().spoken() + " to the " + e.getValue().id())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String trim(Action.Turning turn) {
+        Trim trim = turn.trim();
+        return trim == null ? "" : ", " + mm(trim.mm()) + " off " + trim.end().spoken();
+    }
+
+    static String mm(double value) {
+        return SheetModel.number(value) + " mm";
+    }
+}

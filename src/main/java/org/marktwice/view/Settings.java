@@ -1,0 +1,102 @@
+package org.marktwice.view;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * What a learner has set for themself.
+ *
+ * @param learner the name or number that goes on attempts; empty until it is known
+ * @param dark whether the window is dark
+ * @param textSize 1 is the usual size; everything scales with it
+ * @param movement whether turns are shown moving
+ */
+public record Settings(String learner, boolean dark, double textSize, boolean movement) {
+    /** The sizes one steps through. */
+    private static final double[] SIZES = {0.85, 1.0, 1.15, 1.3, 1.5, 1.75, 2.0};
+
+    private static final int LONGEST_NAME = 40;
+
+    public static final Settings DEFAULT = new Settings("", false, 1.0, true);
+
+    public Settings {
+        learner = learner.strip();
+        if (learner.length() > LONGEST_NAME) learner = learner.substring(0, LONGEST_NAME);
+        if (!(textSize >= SIZES[0] && textSize <= SIZES[SIZES.length - 1])) textSize = 1.0;
+    }
+
+    public Settings withLearner(String name) {
+        return new Settings(name, dark, textSize, movement);
+    }
+
+    public Settings withDark(boolean on) {
+        return new Settings(learner, on, textSize, movement);
+    }
+
+    public Settings withMovement(boolean on) {
+        return new Settings(learner, dark, textSize, on);
+    }
+
+    /** The next size up (+1) or down (−1); the same at either end. */
+    public Settings stepped(int up) {
+        int now = 0;
+        for (int i = 0; i < SIZES.length; i++) if (SIZES[i] <= textSize + 1e-9) now = i;
+        int next = Math.max(0, Math.min(SIZES.length - 1, now + up));
+        return new Settings(learner, dark, SIZES[next], movement);
+    }
+
+    /** The settings of this file; the defaults, key by key, for whatever it doesn't say or says unreadably. */
+    static Settings read(Path file) {
+        try {
+            JsonNode json = new ObjectMapper().readTree(Files.readString(file));
+            if (json == null) return DEFAULT;
+            return new Settings(
+                    json.path("learner").asText(DEFAULT.learner),
+                    on(json.path("dark"), DEFAULT.dark),
+                    json.path("textSize").asDouble(DEFAULT.textSize),
+                    on(json.path("movement"), DEFAULT.movement));
+        } catch (IOException e) {
+            // Settings are a comfort, never a reason not to start.
+            return DEFAULT;
+        }
+    }
+
+    private static boolean on(JsonNode value, boolean otherwise) {
+        return value.isBoolean() ? value.booleanValue() : otherwise;
+    }
+
+    /** Written aside, forced to disk, and moved into place: the old file is whole until the new one is. */
+    void write(Path file) throws IOException {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Path aside = file.resolveSibling(file.getFileName() + ".new");
+        Files.writeString(aside, toJson(), StandardCharsets.UTF_8);
+        try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+        try {
+            Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private String toJson() throws JsonProcessingException {
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode json = mapper.createObjectNode();
+        json.put("learner", learner);
+        json.put("dark", dark);
+        json.put("textSize", textSize);
+        json.put("movement", movement);
+        return mapper.writerWithDefaultPrettyPrinter().writeValueAsString(json) + "\n";
+    }
+}

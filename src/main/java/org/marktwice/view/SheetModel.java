@@ -1,0 +1,254 @@
+package org.marktwice.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.BoardState;
+import org.marktwice.drawing.Part;
+import org.marktwice.rulebook.Finding;
+import org.marktwice.rulebook.MarkSheet;
+import org.marktwice.rulebook.RuleBook;
+import org.marktwice.rulebook.Situation;
+import org.marktwice.rulebook.Texts;
+import org.marktwice.rulebook.Verdict;
+import org.marktwice.scenario.Scenario;
+
+/** A mark sheet as it is read: findings by board, worst first, in words. No Swing. */
+public final class SheetModel {
+    /**
+     * The findings about one board, or about the job as a whole.
+     *
+     * @param board the board's id; null for the job as a whole
+     * @param title such as {@code Board A · Right upright}
+     */
+    public record Group(@Nullable String board, String title, List<Line> lines) {
+        public double lost() {
+            return lines.stream().mapToDouble(l -> l.entry().lost()).sum();
+        }
+
+        public double marks() {
+            return lines.stream()
+                    .mapToDouble(l -> l.entry().worth() - l.entry().lost())
+                    .sum();
+        }
+
+        public double outOf() {
+            return lines.stream().mapToDouble(l -> l.entry().worth()).sum();
+        }
+    }
+
+    /**
+     * One finding in words.
+     *
+     * @param board the board that shows it; null where none does
+     * @param figure measured against its limit, such as {@code 0.0 mm, limit 16.0}; empty where there is none to state
+     * @param instead empty where nothing would have been better
+     */
+    public record Line(
+            MarkSheet.Entry entry,
+            @Nullable String board,
+            String title,
+            String figure,
+            String says,
+            String why,
+            String instead,
+            String source,
+            String safety) {
+        public Finding finding() {
+            return entry.finding();
+        }
+
+        public Verdict verdict() {
+            return finding().verdict();
+        }
+
+        /** The verdict in a word, as always shown beside its sign. */
+        public String word() {
+            return verdict().id();
+        }
+    }
+
+    /**
+     * What the learner expected beside what came.
+     *
+     * @param given whether there was an estimate at all
+     * @param foreseen titles of rules that lost marks and were expected to
+     * @param missed titles of rules that lost marks and were not expected to
+     * @param held titles of rules expected to lose marks that lost none
+     */
+    public record Estimate(boolean given, List<String> foreseen, List<String> missed, List<String> held) {}
+
+    private final Bench bench;
+    private final MarkSheet sheet;
+    private final List<Group> groups;
+
+    private SheetModel(Bench bench, MarkSheet sheet) {
+        this.bench = bench;
+        this.sheet = sheet;
+        this.groups = grouped();
+    }
+
+    public static SheetModel of(Situation situation) {
+        return of(situation.bench(), RuleBook.judge(situation));
+    }
+
+    static SheetModel of(Bench bench, MarkSheet sheet) {
+        return new SheetModel(bench, sheet);
+    }
+
+    public Scenario scenario() {
+        return bench.scenario();
+    }
+
+    public Bench bench() {
+        return bench;
+    }
+
+    public MarkSheet sheet() {
+        return sheet;
+    }
+
+    /** The boards that lost most first; the job as a whole among them. */
+    public List<Group> groups() {
+        return groups;
+    }
+
+    /** Such as {@code 17.5 of 21}. */
+    public String total() {
+        return number(sheet.marks()) + " of " + number(sheet.outOf());
+    }
+
+    public List<String> notJudged() {
+        return sheet.notJudged().stream().map(r -> Texts.of(r).title()).toList();
+    }
+
+    public Estimate estimate() {
+        Optional<Set<String>> expects = bench.log().stream()
+                .filter(Action.Estimate.class::isInstance)
+                .map(a -> ((Action.Estimate) a).expects())
+                .reduce((earlier, later) -> later);
+        Set<String> lost = sheet.entries().stream()
+                .filter(e -> e.lost() > 1e-9)
+                .map(e -> e.rule().id())
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> said = expects.orElse(Set.of());
+        return new Estimate(
+                expects.isPresent(),
+                titles(lost, said::contains),
+                titles(lost, r -> !said.contains(r)),
+                titles(new TreeSet<>(said), r -> !lost.contains(r)));
+    }
+
+    private static List<String> titles(Set<String> rules, java.util.function.Predicate<String> which) {
+        return rules.stream().filter(which).map(r -> Texts.of(r).title()).toList();
+    }
+
+    private List<Group> grouped() {
+        Map<String, List<Line>> byBoard = new LinkedHashMap<>();
+        for (MarkSheet.Entry entry : sheet.entries()) {
+            Line line = line(entry);
+            byBoard.computeIfAbsent(line.board() == null ? "" : line.board(), b -> new ArrayList<>())
+                    .add(line);
+        }
+        List<Group> found = new ArrayList<>();
+        byBoard.forEach((board, lines) -> {
+            lines.sort(worstFirst());
+            String id = board.isEmpty() ? null : board;
+            found.add(new Group(id, title(id), List.copyOf(lines)));
+        });
+        found.sort(Comparator.comparingDouble(Group::lost).reversed());
+        return List.copyOf(found);
+    }
+
+    /** Most marks lost first; of equals the worse verdict; else as in the rule book. */
+    private static Comparator<Line> worstFirst() {
+        return Comparator.<Line>comparingDouble(l -> -round(l.entry().lost())).thenComparingInt(l -> rank(l.verdict()));
+    }
+
+    private static int rank(Verdict verdict) {
+        return switch (verdict) {
+            case WRONG -> 0;
+            case OPEN -> 1;
+            case CLOSE -> 2;
+            case SOUND -> 3;
+        };
+    }
+
+    private static double round(double marks) {
+        return Math.round(marks * 1000) / 1000.0;
+    }
+
+    private Line line(MarkSheet.Entry entry) {
+        Finding finding = entry.finding();
+        Texts.RuleTexts texts = Texts.of(finding.rule());
+        return new Line(
+                entry,
+                boardOf(finding),
+                texts.title(),
+                figure(finding.measured()),
+                Texts.says(finding, scenario()),
+                texts.why(),
+                Texts.instead(finding, scenario()),
+                texts.source(),
+                texts.safety());
+    }
+
+    /** The board a finding is about: its own, or the one that is named as its part. */
+    private @Nullable String boardOf(Finding finding) {
+        if (finding.subject().board() != null) return finding.subject().board();
+        String part = finding.subject().part();
+        if (part == null) return null;
+        return scenario().drawing().part(part).stream()
+                .flatMap(p -> bench.namedAs(p).stream())
+                .map(b -> b.board().id())
+                .findFirst()
+                .orElse(null);
+    }
+
+    private String title(@Nullable String board) {
+        if (board == null) return "The job as a whole";
+        return "Board " + board + " · " + role(bench.board(board));
+    }
+
+    /** What became of a board: its part, set aside, or not named. */
+    String role(BoardState board) {
+        if (board.setAside().isPresent()) return "set aside";
+        return board.named()
+                .flatMap(n -> scenario().drawing().part(n.part()))
+                .map(Part::name)
+                .orElse("not named");
+    }
+
+    /** A measured figure against its limit; empty where there is none. */
+    static String figure(Finding.@Nullable Measured measured) {
+        if (measured == null) return "";
+        return switch (measured.unit()) {
+            case "mm" -> fixed(measured.value(), 1) + " mm, limit " + fixed(measured.limit(), 1);
+            case "degrees" -> fixed(measured.value(), 1) + "°, limit " + fixed(measured.limit(), 1) + "°";
+            case "%" -> fixed(measured.value(), 0) + " %, limit " + fixed(measured.limit(), 0) + " %";
+            case "ratio" -> fixed(measured.value(), 2) + ", limit " + fixed(measured.limit(), 2);
+            case "count" -> number(measured.value()) + ", limit " + number(measured.limit());
+            default -> number(measured.value()) + " " + measured.unit() + ", limit " + number(measured.limit());
+        };
+    }
+
+    private static String fixed(double value, int places) {
+        return String.format(Locale.ROOT, "%." + places + "f", value);
+    }
+
+    /** As few places as tell it to a hundredth. */
+    static String number(double value) {
+        String text = fixed(value, 2);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}
