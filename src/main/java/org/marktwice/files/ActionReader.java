@@ -1,0 +1,201 @@
+package org.marktwice.files;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Marker;
+import org.marktwice.bench.Reason;
+import org.marktwice.bench.Tool;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Trim;
+import org.marktwice.drawing.Turn;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+
+/** One line of an attempt after the header: its shape and its words. Whether it can be done is the bench's to say. */
+final class ActionReader {
+    private static final Surface[] ENDS = {Surface.END_1, Surface.END_2};
+    private static final int MOST_STEPS = 1_000_000;
+
+    private ActionReader() {}
+
+    /** What may stand in an action, by the word in its {@code do}. */
+    private enum Verb {
+        MEASURE("board", "from", "to"),
+        TEST("board", "with", "on", "at"),
+        FACE_SIDE("board", "on", "towards"),
+        FACE_EDGE("board", "on", "towards"),
+        NAME("board", "part", "on", "at"),
+        TURN("board", "facing", "trim"),
+        SET_ASIDE("board", "because"),
+        LINE("board", "on", "square", "from", "at", "mate", "with"),
+        GAUGE("board", "on", "fence", "set"),
+        WASTE("board", "joint", "between"),
+        RUB_OUT("what"),
+        UNDO(),
+        REDO(),
+        ESTIMATE("expects"),
+        HAND_IN();
+
+        private final List<String> known;
+
+        Verb(String... fields) {
+            this.known = Stream.concat(Stream.of("t", "do"), Stream.of(fields)).toList();
+        }
+
+        String id() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    private static final Map<String, Verb> VERBS = new HashMap<>();
+
+    static {
+        for (Verb verb : Verb.values()) VERBS.put(verb.id(), verb);
+    }
+
+    static Action read(Json json) throws FileRefused {
+        Json.Member word =
+                Fields.object(json, "an action (an object)").members().get("do");
+        if (word == null) throw json.place().refuse("the field \"do\" is missing");
+        Verb verb = word.value() instanceof Json.Text text ? VERBS.get(text.value()) : null;
+        if (verb == null) {
+            throw word.value()
+                    .expected(Words.oneOf(Stream.of(Verb.values()).map(Verb::id).toList()));
+        }
+        Fields in = Fields.of(json, "an action (an object)", verb.known);
+        double t = in.number("t", Range.TIME);
+        return switch (verb) {
+            case RUB_OUT -> new Action.RubOut(t, step(in.need("what")));
+            case UNDO -> new Action.Undo(t);
+            case REDO -> new Action.Redo(t);
+            case ESTIMATE -> estimate(in, t);
+            case HAND_IN -> new Action.HandIn(t);
+            default -> onBoard(verb, in, t, Id.BOARD.read(in.need("board")));
+        };
+    }
+
+    private static Action onBoard(Verb verb, Fields in, double t, String board) throws FileRefused {
+        return switch (verb) {
+            case MEASURE -> new Action.Measure(t, board, surfacePoint(in.need("from")), surfacePoint(in.need("to")));
+            case TEST -> test(in, t, board);
+            case FACE_SIDE -> new Action.FaceSide(t, board, on(in), surface(in, "towards"));
+            case FACE_EDGE -> new Action.FaceEdge(t, board, on(in), surface(in, "towards"));
+            case NAME -> new Action.Name(t, board, Id.WORD.read(in.need("part")), onSurface(on(in), in.need("at")));
+            case TURN -> new Action.Turning(t, board, facing(in.need("facing")), trim(in.get("trim")));
+            case SET_ASIDE ->
+                new Action.SetAside(t, board, Values.word(in.need("because"), Reason.values(), Reason::id));
+            case LINE -> line(in, t, board);
+            case GAUGE -> new Action.Gauge(t, board, on(in), surface(in, "fence"), in.number("set", Range.DISTANCE));
+            case WASTE -> waste(in, t, board);
+            default -> throw new IllegalStateException(verb.id() + " is on no board");
+        };
+    }
+
+    private static Surface on(Fields in) throws FileRefused {
+        return surface(in, "on");
+    }
+
+    private static Surface surface(Fields in, String name) throws FileRefused {
+        return BoardReader.surface(in.need(name));
+    }
+
+    private static Action test(Fields in, double t, String board) throws FileRefused {
+        Tool with = Values.word(in.need("with"), Tool.values(), Tool::id);
+        return new Action.Test(t, board, with, on(in), optional(in, "at"));
+    }
+
+    private static @Nullable Double optional(Fields in, String name) throws FileRefused {
+        return in.has(name) ? (Double) in.number(name, Range.POSITION) : null;
+    }
+
+    private static SurfacePoint surfacePoint(Json json) throws FileRefused {
+        String what = "a point [surface, u, v]";
+        List<Json> items = Values.items(json, what, 0);
+        if (items.size() != 3) throw json.place().refuse("expected " + what + ", found " + items.size() + " values");
+        return new SurfacePoint(BoardReader.surface(items.get(0)), position(items.get(1)), position(items.get(2)));
+    }
+
+    private static SurfacePoint onSurface(Surface surface, Json json) throws FileRefused {
+        String what = "a position [u, v]";
+        List<Json> items = Values.items(json, what, 0);
+        if (items.size() != 2) throw json.place().refuse("expected " + what + ", found " + items.size() + " values");
+        return new SurfacePoint(surface, position(items.get(0)), position(items.get(1)));
+    }
+
+    private static double position(Json json) throws FileRefused {
+        return Values.number(json, Range.POSITION);
+    }
+
+    private static Map<Surface, Direction> facing(Json json) throws FileRefused {
+        String what = "two adjoining surfaces with the directions they face";
+        Map<Surface, Direction> facing = new LinkedHashMap<>();
+        for (var member : Fields.object(json, what).members().entrySet()) {
+            Place name = member.getValue().name();
+            Surface surface = Values.word(name, member.getKey(), Surface.values(), Surface::id);
+            facing.put(surface, DrawingReader.direction(member.getValue().value()));
+        }
+        if (facing.size() != 2) throw json.place().refuse("expected " + what + ", found " + facing.size());
+        List<Surface> two = new ArrayList<>(facing.keySet());
+        Direction one = facing.get(two.get(0));
+        Direction other = facing.get(two.get(1));
+        if (one == null || other == null) throw new IllegalStateException("both were just put there");
+        if (Turn.facing(two.get(0), one, two.get(1), other).isEmpty()) {
+            throw json.place()
+                    .refuse("no turn makes " + two.get(0).id() + " face " + one.id() + " and "
+                            + two.get(1).id() + " face " + other.id());
+        }
+        return facing;
+    }
+
+    private static @Nullable Trim trim(Optional<Json> json) throws FileRefused {
+        if (json.isEmpty()) return null;
+        Fields in = Fields.of(json.get(), "an object with end and mm", List.of("end", "mm"));
+        return new Trim(Values.word(in.need("end"), ENDS, Surface::id), in.number("mm", Range.DISTANCE));
+    }
+
+    private static Action line(Fields in, double t, String board) throws FileRefused {
+        if (in.has("at") == in.has("mate")) {
+            throw in.place().refuse("expected either \"at\" or \"mate\", found " + (in.has("at") ? "both" : "neither"));
+        }
+        return new Action.Line(
+                t,
+                board,
+                on(in),
+                surface(in, "square"),
+                datum(in.need("from")),
+                optional(in, "at"),
+                in.has("mate") ? Id.BOARD.read(in.need("mate")) : null,
+                Values.word(in.need("with"), Marker.values(), Marker::id));
+    }
+
+    private static Action.Datum datum(Json json) throws FileRefused {
+        if (json instanceof Json.Obj) return new Action.Datum.Step(step(json));
+        if (!(json instanceof Json.Text)) throw json.expected("an end of the board or an earlier line {\"step\": n}");
+        return new Action.Datum.End(Values.word(json, ENDS, Surface::id));
+    }
+
+    private static int step(Json json) throws FileRefused {
+        Fields in = Fields.of(json, "an earlier step {\"step\": n}", List.of("step"));
+        return Values.whole(in.need("step"), 1, MOST_STEPS);
+    }
+
+    private static Action waste(Fields in, double t, String board) throws FileRefused {
+        Json between = in.need("between");
+        List<Integer> two = Values.list(between, "two lines [{\"step\": n}, {\"step\": m}]", 0, ActionReader::step);
+        if (two.size() != 2) throw between.place().refuse("expected two lines, found " + two.size());
+        return new Action.Waste(t, board, Id.WORD.read(in.need("joint")), two.get(0), two.get(1));
+    }
+
+    private static Action estimate(Fields in, double t) throws FileRefused {
+        return new Action.Estimate(
+                t, Set.copyOf(Values.distinct(in.need("expects"), "a list of rules' ids", 0, Id.WORD::read)));
+    }
+}

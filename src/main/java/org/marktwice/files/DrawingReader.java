@@ -1,0 +1,172 @@
+package org.marktwice.files;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Drawing;
+import org.marktwice.drawing.DrawingRefused;
+import org.marktwice.drawing.JobAxis;
+import org.marktwice.drawing.Joint;
+import org.marktwice.drawing.Overall;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.PartStuff;
+
+/** The drawing of a scenario. What contradicts itself is refused by {@link Drawing} and given its place here. */
+final class DrawingReader {
+    private static final List<String> PART =
+            List.of("id", "name", "stuff", "size", "at", "runs", "faceSide", "faceEdge");
+    private static final Pattern STEP = Pattern.compile("\\.?([A-Za-z]+)|\\[(\\d+)]");
+
+    /** The kinds of joint that this format has. */
+    private enum Kind {
+        THROUGH_HOUSING("through-housing"),
+        REBATE("rebate"),
+        HALVING("halving"),
+        BUTT("butt");
+
+        private final String id;
+
+        Kind(String id) {
+            this.id = id;
+        }
+
+        String id() {
+            return id;
+        }
+
+        List<String> known() {
+            return this == HALVING
+                    ? List.of("id", "kind", "in", "takes", "from")
+                    : List.of("id", "kind", "in", "takes");
+        }
+    }
+
+    private DrawingReader() {}
+
+    static Drawing read(Json json) throws FileRefused {
+        Fields in = Fields.of(json, "a drawing (an object)", List.of("overall", "parts", "joints"));
+        Overall overall = overall(in.need("overall"));
+        List<Part> parts = parts(in.need("parts"));
+        List<Joint> joints = joints(in.get("joints"), parts);
+        try {
+            return Drawing.of(overall, parts, joints);
+        } catch (DrawingRefused e) {
+            throw at(json, e.where()).refuse(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static Overall overall(Json json) throws FileRefused {
+        Fields in = Fields.of(json, "an object with across, deep and high", List.of("across", "deep", "high"));
+        return new Overall(
+                in.number("across", Range.SIZE), in.number("deep", Range.SIZE), in.number("high", Range.SIZE));
+    }
+
+    private static List<Part> parts(Json json) throws FileRefused {
+        Set<String> ids = new HashSet<>();
+        List<Part> parts = new ArrayList<>();
+        for (Json item : Values.items(json, "a list of parts", 1)) {
+            Part part = part(item);
+            Values.once(ids, part.id(), item, "parts");
+            parts.add(part);
+        }
+        return parts;
+    }
+
+    private static Part part(Json json) throws FileRefused {
+        Fields in = Fields.of(json, "a part (an object)", PART);
+        Optional<Json> word = in.get("stuff");
+        PartStuff stuff =
+                word.isPresent() ? Values.word(word.get(), PartStuff.values(), PartStuff::id) : PartStuff.TIMBER;
+        Fields runs = Fields.of(in.need("runs"), "an object with length and width", List.of("length", "width"));
+        JobAxis length = Values.word(runs.need("length"), JobAxis.values(), JobAxis::id);
+        JobAxis width = Values.word(runs.need("width"), JobAxis.values(), JobAxis::id);
+        if (length == width) throw runs.place().refuse("length and width run along the same axis, " + length.id());
+        return new Part(
+                Id.WORD.read(in.need("id")),
+                Values.line(in.need("name"), 60),
+                stuff,
+                BoardReader.size(in.need("size")),
+                Values.point(in.need("at")),
+                length,
+                width,
+                looks(in, "faceSide", stuff),
+                looks(in, "faceEdge", stuff));
+    }
+
+    private static List<Direction> looks(Fields in, String name, PartStuff stuff) throws FileRefused {
+        if (stuff != PartStuff.TIMBER) {
+            in.refuse(name, "a part of stuff \"" + stuff.id() + "\" takes no marks");
+            return List.of();
+        }
+        return Values.distinct(in.need(name), "a list of directions", 1, DrawingReader::direction);
+    }
+
+    static Direction direction(Json json) throws FileRefused {
+        return Values.word(json, Direction.values(), Direction::id);
+    }
+
+    private static List<Joint> joints(Optional<Json> json, List<Part> parts) throws FileRefused {
+        if (json.isEmpty()) return List.of();
+        Set<String> ids = new HashSet<>();
+        List<Joint> joints = new ArrayList<>();
+        for (Json item : Values.items(json.get(), "a list of joints", 0)) {
+            Joint joint = joint(item, parts);
+            Values.once(ids, joint.id(), item, "joints");
+            joints.add(joint);
+        }
+        return joints;
+    }
+
+    private static Joint joint(Json json, List<Part> parts) throws FileRefused {
+        Json.Member word = Fields.object(json, "a joint (an object)").members().get("kind");
+        if (word == null) throw json.place().refuse("the field \"kind\" is missing");
+        Kind kind = Values.word(word.value(), Kind.values(), Kind::id);
+        Fields in = Fields.of(json, "a joint (an object)", kind.known());
+        String id = Id.WORD.read(in.need("id"));
+        String into = partId(in.need("in"), parts);
+        String takes = partId(in.need("takes"), parts);
+        return switch (kind) {
+            case THROUGH_HOUSING -> new Joint.ThroughHousing(id, into, takes);
+            case REBATE -> new Joint.Rebate(id, into, takes);
+            case HALVING -> new Joint.Halving(id, into, takes, direction(in.need("from")));
+            case BUTT -> new Joint.Butt(id, into, takes);
+        };
+    }
+
+    private static String partId(Json json, List<Part> parts) throws FileRefused {
+        String id = Id.WORD.read(json);
+        if (parts.stream().anyMatch(p -> p.id().equals(id))) return id;
+        throw json.expected("a part of the drawing ("
+                + Words.allOf(parts.stream().map(Part::id).toList()) + ")");
+    }
+
+    /** The place of the path within the drawing, or as far down it as the file goes. */
+    private static Place at(Json drawing, String where) {
+        Json here = drawing;
+        Matcher step = STEP.matcher(where);
+        while (step.find()) {
+            Json next = child(here, step.group(1), step.group(2));
+            if (next == null) break;
+            here = next;
+        }
+        return here.place();
+    }
+
+    private static @Nullable Json child(Json json, @Nullable String field, @Nullable String index) {
+        if (field != null && json instanceof Json.Obj object) {
+            Json.Member member = object.members().get(field);
+            return member == null ? null : member.value();
+        }
+        if (index != null && json instanceof Json.Arr list) {
+            int at = Integer.parseInt(index);
+            return at < list.items().size() ? list.items().get(at) : null;
+        }
+        return null;
+    }
+}
