@@ -24,18 +24,23 @@ public final class KnotBody {
     private final Size size;
     private final Vector3dc origin;
     private final Vector3dc along;
+    /** The distance along the branch at which this body begins. */
+    private final double from;
+
     /** x, y, z of the corners after one another; none where the knot misses the board. */
     private final double[] corners;
 
     private final @Nullable Box bounds;
     private final List<Trace> traces;
+    private volatile @Nullable KnotBody dead;
 
-    private KnotBody(Knot knot, Size size, Vector3dc origin) {
+    private KnotBody(Knot knot, Size size, Vector3dc origin, double from) {
         this.knot = knot;
         this.size = size;
         this.origin = origin;
+        this.from = from;
         along = knot.direction();
-        double[] all = KnotPolytope.corners(knot, origin, size);
+        double[] all = KnotPolytope.corners(knot, origin, from, size);
         Box around = all.length == 0 ? null : around(all);
         if (around == null || IntStream.range(0, 3).anyMatch(axis -> around.extent(axis) < THIN)) {
             corners = new double[0];
@@ -57,7 +62,7 @@ public final class KnotBody {
     public static KnotBody of(Knot knot, Board.Facts board) {
         Pith pith = board.pith();
         if (pith == null) throw new IllegalArgumentException("board " + board.id() + " has knots, but no pith");
-        return new KnotBody(knot, board.size(), new Vector3d(knot.x(), pith.y(), pith.z()));
+        return new KnotBody(knot, board.size(), new Vector3d(knot.x(), pith.y(), pith.z()), 0);
     }
 
     private static Box around(double[] points) {
@@ -74,6 +79,17 @@ public final class KnotBody {
 
     public Knot knot() {
         return knot;
+    }
+
+    /** What of it is dead (encased) and may fall out: the body from {@code deadFrom} on; empty where it is live throughout. */
+    public KnotBody deadPart() {
+        KnotBody known = dead;
+        if (known == null) {
+            double start = Math.max(from, knot.deadFrom());
+            known = start > from ? new KnotBody(knot, size, origin, start) : this;
+            dead = known;
+        }
+        return known;
     }
 
     Size boardSize() {
@@ -142,7 +158,7 @@ public final class KnotBody {
 
     /** Whether the point (board frame) lies in the knot and in the board; of the true body, both boundaries included. */
     public boolean contains(Vector3dc point) {
-        return size.box().contains(point, 0) && KnotPolytope.holds(knot, origin, along, point);
+        return size.box().contains(point, 0) && KnotPolytope.holds(knot, origin, along, from, point);
     }
 
     /** The distance along the branch of a point in the board's frame, in millimetres. */

@@ -27,14 +27,16 @@ final class KnotPolytope {
     private final Knot knot;
     private final Vector3dc origin;
     private final Vector3dc along;
+    private final double from;
     private final Vector3d p = new Vector3d();
     private final Vector3d q = new Vector3d();
     private final double[] size;
     private final Corners corners = new Corners();
 
-    private KnotPolytope(Knot knot, Vector3dc origin, Size size) {
+    private KnotPolytope(Knot knot, Vector3dc origin, double from, Size size) {
         this.knot = knot;
         this.origin = origin;
+        this.from = from;
         this.along = knot.direction();
         this.size = new double[] {size.length(), size.width(), size.thickness()};
         Vector3d helper = new Vector3d().setComponent(along.minComponent(), 1);
@@ -46,33 +48,42 @@ final class KnotPolytope {
      * The corners of the knot's body inside the board, as x, y, z after one another.
      *
      * @param origin where the branch starts, in the board's frame
+     * @param from the distance along the branch from which on it is wanted; 0 for the whole of it
      */
-    static double[] corners(Knot knot, Vector3dc origin, Size size) {
-        return new KnotPolytope(knot, origin, size).clipped();
+    static double[] corners(Knot knot, Vector3dc origin, double from, Size size) {
+        return new KnotPolytope(knot, origin, from, size).clipped();
     }
 
     private double[] clipped() {
         double end = Math.min(knot.endsAt(), farthest());
-        if (!(end > 0)) return new double[0];
+        if (!(end > from)) return new double[0];
         double[] angles = angles(knot.radius(end));
-        double cone = Math.min(knot.coneLength(), end);
-        double[] neck = ring(angles, cone);
+        double cone = Math.max(from, Math.min(knot.coneLength(), end));
+        double[] first = ring(angles, from);
+        double[] neck = cone > from ? ring(angles, cone) : first;
         double[] last = end > cone ? ring(angles, end) : neck;
         FacetClipper clipper = new FacetClipper(size, angles.length);
         for (int i = 0; i < angles.length; i++) {
             int j = (i + 1) % angles.length;
-            clipper.start().add(origin.x(), origin.y(), origin.z()).add(neck, i).add(neck, j);
-            corners.addAll(clipper.clip());
+            if (neck != first) {
+                clipper.start().add(first, i).add(neck, i).add(neck, j).add(first, j);
+                corners.addAll(clipper.clip());
+            }
             if (last != neck) {
                 clipper.start().add(neck, i).add(last, i).add(last, j).add(neck, j);
                 corners.addAll(clipper.clip());
             }
         }
-        clipper.start();
-        for (int i = 0; i < angles.length; i++) clipper.add(last, i);
-        corners.addAll(clipper.clip());
+        addEnd(clipper, last, angles.length);
+        if (from > 0) addEnd(clipper, first, angles.length);
         addBoardCorners();
         return corners.toArray();
+    }
+
+    private void addEnd(FacetClipper clipper, double[] ring, int count) {
+        clipper.start();
+        for (int i = 0; i < count; i++) clipper.add(ring, i);
+        corners.addAll(clipper.clip());
     }
 
     /** The distance along the branch of a plane across it that lies beyond the whole board. */
@@ -127,17 +138,17 @@ final class KnotPolytope {
         for (int corner = 0; corner < 8; corner++) {
             Vector3d at = new Vector3d(
                     (corner & 1) == 0 ? 0 : size[0], (corner & 2) == 0 ? 0 : size[1], (corner & 4) == 0 ? 0 : size[2]);
-            if (holds(knot, origin, along, at)) corners.add(at.x, at.y, at.z);
+            if (holds(knot, origin, along, from, at)) corners.add(at.x, at.y, at.z);
         }
     }
 
     /** Whether a point lies in the true, unclipped body; computed without the polytope. */
-    static boolean holds(Knot knot, Vector3dc origin, Vector3dc along, Vector3dc point) {
-        Vector3d from = point.sub(origin, new Vector3d());
-        double s = from.dot(along);
-        if (s < 0 || s > knot.endsAt()) return false;
+    static boolean holds(Knot knot, Vector3dc origin, Vector3dc along, double from, Vector3dc point) {
+        Vector3d away = point.sub(origin, new Vector3d());
+        double s = away.dot(along);
+        if (s < from || s > knot.endsAt()) return false;
         double r = knot.radius(s);
-        return from.lengthSquared() - s * s <= r * r;
+        return away.lengthSquared() - s * s <= r * r;
     }
 
     /** Corners in the order they came, each once: neighbouring facets share theirs. */
