@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,7 @@ public final class Board {
     private final Facts facts;
     private volatile @Nullable List<KnotBody> bodies;
     private volatile @Nullable List<Trace> traces;
+    private volatile @Nullable List<Double> departures;
 
     private Board(Facts facts) {
         this.facts = facts;
@@ -146,6 +148,18 @@ public final class Board {
 
     public List<Trace> traces(Surface surface) {
         return traces().stream().filter(t -> t.surface() == surface).toList();
+    }
+
+    /** Each surface's departure from a plane, in the surfaces' order. */
+    List<Double> departures() {
+        List<Double> known = departures;
+        if (known == null) {
+            known = Stream.of(Surface.values())
+                    .map(s -> Trueness.departureAfresh(this, s))
+                    .toList();
+            departures = known;
+        }
+        return known;
     }
 
     @Override

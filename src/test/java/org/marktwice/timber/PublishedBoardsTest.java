@@ -55,4 +55,19 @@ class PublishedBoardsTest {
             assertThat(trace.width()).as("%s", expected).isCloseTo(number(expected, "width"), Offset.offset(0.5));
         }
     }
+
+    @ParameterizedTest
+    @MethodSource("boards")
+    void cupAgreesAtBothMoistures(PublishedBoards.Case published) {
+        JsonNode cups = published.expect().path("cup");
+        assertThat(cups).hasSize(2);
+        cups.fields().forEachRemaining(at -> {
+            Seasoned seasoned = Seasoned.of(published.board(), Double.parseDouble(at.getKey()));
+            for (Surface face : List.of(Surface.FACE_1, Surface.FACE_2)) {
+                assertThat(seasoned.cup(face).orElseThrow())
+                        .as("%s at %s %%", face, at.getKey())
+                        .isCloseTo(number(at.getValue(), face.id()), within(0.005));
+            }
+        });
+    }
 }
