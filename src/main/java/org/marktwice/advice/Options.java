@@ -1,39 +1,207 @@
 package org.marktwice.advice;
 
+import static org.marktwice.timber.Figures.mm;
+
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Option.Nearest;
+import org.marktwice.drawing.Cut;
+import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
+import org.marktwice.drawing.PartStuff;
 import org.marktwice.drawing.Placing;
+import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
+import org.marktwice.scenario.Practice.CupRatio;
+import org.marktwice.scenario.Practice.KnotMargin;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
+import org.marktwice.timber.KnotBody;
+import org.marktwice.timber.Seasoned;
+import org.marktwice.timber.Surface;
 
 /** What a board could be used as: every turn and trim that the drawing and the dressed surfaces allow. */
 public final class Options {
+    /** Sizes are compared with this much slack, so that 0.5 mm written in decimals is still 0.5 mm. */
+    private static final double SLACK = 1e-6;
+
     private Options() {}
 
     /** Why a board can't serve a part at all: stuff, width or thickness, length, cup; empty where it can. */
     public static Optional<String> unfit(Scenario scenario, Board board, Part part) {
-        throw new UnsupportedOperationException();
+        if (board.isSheet() != (part.stuff() == PartStuff.SHEET)) {
+            return why(
+                    "Board %s is %s, %s is made of %s",
+                    board.id(), stuff(board.isSheet()), part.name(), stuff(!board.isSheet()));
+        }
+        if (differ(board.size().width(), part.size().width())) {
+            return why(
+                    "Board %s is %s mm wide, %s %s mm",
+                    board.id(),
+                    mm(board.size().width()),
+                    part.name(),
+                    mm(part.size().width()));
+        }
+        if (differ(board.size().thickness(), part.size().thickness())) {
+            return why(
+                    "Board %s is %s mm thick, %s %s mm",
+                    board.id(),
+                    mm(board.size().thickness()),
+                    part.name(),
+                    mm(part.size().thickness()));
+        }
+        if (board.size().length() < part.size().length()) {
+            return why(
+                    "Board %s is %s mm long, %s %s mm",
+                    board.id(),
+                    mm(board.size().length()),
+                    part.name(),
+                    mm(part.size().length()));
+        }
+        return cupped(scenario.practice().cupRatio(), board);
+    }
+
+    private static String stuff(boolean sheet) {
+        return sheet ? "sheet stuff" : "timber";
+    }
+
+    private static boolean differ(double one, double other) {
+        return Math.abs(one - other) > Board.SIZE_TOLERANCE + SLACK;
+    }
+
+    /** No cup can be computed for a boxed heart, so such a board is not refused for it: expect a check, and look. */
+    private static Optional<String> cupped(CupRatio ratio, Board board) {
+        if (board.isSheet()) return Optional.empty();
+        Seasoned now = Seasoned.now(board);
+        double width = board.size().width();
+        double cup = Math.max(
+                Math.abs(now.cup(Surface.FACE_1).orElse(0)),
+                Math.abs(now.cup(Surface.FACE_2).orElse(0)));
+        double limit = ratio.poorLimit(width);
+        if (cup <= limit) return Optional.empty();
+        return why(
+                "Board %s is cupped by %s mm over %s mm, more than 1 in %s (%s mm)",
+                board.id(), mm(cup), mm(width), mm(ratio.poor()), mm(limit));
+    }
+
+    private static Optional<String> why(String format, Object... figures) {
+        return Optional.of(String.format(Locale.ROOT, format, figures));
     }
 
     /** The turns in which the part's marks can look as drawn and stand on dressed surfaces; all of them for a part without marks. */
     public static List<Turn> turns(Board board, Part part) {
-        throw new UnsupportedOperationException();
+        boolean square = board.isSquare() && part.size().isSquare(Board.SIZE_TOLERANCE);
+        List<Turn> turns = Turn.in(part, square);
+        if (!part.takesMarks()) return turns;
+        return turns.stream().filter(t -> canCarryMarks(board, part, t)).toList();
+    }
+
+    private static boolean canCarryMarks(Board board, Part part, Turn turn) {
+        boolean side = looks(part.faceSide(), turn).anyMatch(s -> board.isBroad(s) && board.isDressed(s));
+        boolean edge = looks(part.faceEdge(), turn).anyMatch(s -> board.isNarrow(s) && board.isDressed(s));
+        return side && edge;
+    }
+
+    private static Stream<Surface> looks(List<Direction> directions, Turn turn) {
+        return directions.stream().map(turn::looking);
     }
 
     /** A placing judged. */
     public static Option judge(Scenario scenario, Placing placing) {
-        throw new UnsupportedOperationException();
+        KnotMargin margin = scenario.practice().knotMargin();
+        boolean clear = true;
+        Nearest nearest = null;
+        for (KnotBody body : placing.board().bodies()) {
+            if (body.isEmpty()) continue;
+            double keep = margin.of(body.knot());
+            for (Cut cut : placing.cuts()) {
+                double clearance = clearance(body, cut, Double.POSITIVE_INFINITY);
+                if (clearance < keep) clear = false;
+                if (nearest == null || clearance < nearest.clearance()) {
+                    nearest = new Nearest(body.knot().id(), cut.joint(), clearance, keep);
+                }
+            }
+        }
+        return option(placing, clear, nearest);
+    }
+
+    private static Option option(Placing placing, boolean clear, @Nullable Nearest nearest) {
+        double clearance = nearest == null ? Option.CAP : Math.min(Option.CAP, nearest.clearance());
+        return new Option(placing, clear, clearance, Optional.ofNullable(nearest));
+    }
+
+    private static double clearance(KnotBody body, Cut cut, double cap) {
+        double least = cap;
+        for (Box box : cut.boxes()) least = Math.min(least, body.clearance(box, least));
+        return least;
     }
 
     /** The best trim (1 mm steps) of this turn; of equals, the one that takes least off end-1. */
     public static Option best(Scenario scenario, Board board, Part part, Turn turn) {
-        throw new UnsupportedOperationException();
+        return judge(scenario, bestTrim(scenario, board, part, turn).placing());
     }
 
     /** The best turn and trim; empty where the board can't serve the part or no turn is allowed. */
     public static Optional<Option> best(Scenario scenario, Board board, Part part) {
-        throw new UnsupportedOperationException();
+        return bestTurn(scenario, board, part).map(s -> judge(scenario, s.placing()));
+    }
+
+    /** The best turn and trim with no more than the figures to compare them by. */
+    static Optional<Sifted> bestTurn(Scenario scenario, Board board, Part part) {
+        if (unfit(scenario, board, part).isPresent()) return Optional.empty();
+        Sifted best = null;
+        for (Turn turn : turns(board, part)) {
+            Sifted found = bestTrim(scenario, board, part, turn);
+            if (best == null || found.betterThan(best)) best = found;
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static Sifted bestTrim(Scenario scenario, Board board, Part part, Turn turn) {
+        Sifted best = null;
+        for (double off : trims(board.size().length() - part.size().length())) {
+            Placing placing = new Placing(scenario.drawing(), part, board, turn, new Trim(Surface.END_1, off));
+            Sifted found = sift(scenario.practice().knotMargin(), placing);
+            if (best == null || found.betterThan(best)) best = found;
+        }
+        return Objects.requireNonNull(best);
+    }
+
+    /** What can come off end-1: 0, 1, 2 … mm, and the whole surplus. A board that is too short loses nothing. */
+    private static List<Double> trims(double surplus) {
+        List<Double> trims = new ArrayList<>();
+        for (int off = 0; off < surplus; off++) trims.add((double) off);
+        trims.add(Math.max(0, surplus));
+        return trims;
+    }
+
+    /** A placing with the two figures that decide between placings; the same as {@link Option}'s. */
+    record Sifted(Placing placing, boolean clear, double clearance) {
+        boolean betterThan(Sifted other) {
+            if (clear != other.clear) return clear;
+            return clearance > other.clearance;
+        }
+    }
+
+    /** As {@link #judge}, but without following any distance beyond what can still matter. */
+    private static Sifted sift(KnotMargin margin, Placing placing) {
+        List<Cut> cuts = placing.cuts();
+        boolean clear = true;
+        double least = Option.CAP;
+        for (KnotBody body : placing.board().bodies()) {
+            double keep = margin.of(body.knot());
+            for (Cut cut : cuts) {
+                double clearance = clearance(body, cut, Math.max(least, keep));
+                if (clearance < keep) clear = false;
+                least = Math.min(least, clearance);
+            }
+        }
+        return new Sifted(placing, clear, least);
     }
 }

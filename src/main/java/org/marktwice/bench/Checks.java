@@ -1,7 +1,7 @@
 package org.marktwice.bench;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static org.marktwice.timber.Figures.mm;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -283,14 +283,5 @@ final class Checks {
 
     private static String capital(String spoken) {
         return spoken.substring(0, 1).toUpperCase(Locale.ROOT) + spoken.substring(1);
-    }
-
-    /** A figure as one reads it out: at most two decimals, none of them idle. */
-    private static String mm(double value) {
-        if (!Double.isFinite(value)) return String.valueOf(value);
-        return BigDecimal.valueOf(value)
-                .setScale(2, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
     }
 }

@@ -1,7 +1,7 @@
 package org.marktwice.drawing;
 
-import static org.marktwice.drawing.Refusals.mm;
 import static org.marktwice.drawing.Refusals.refused;
+import static org.marktwice.timber.Figures.mm;
 
 import java.util.HashMap;
 import java.util.HashSet;

@@ -3,6 +3,7 @@ package org.marktwice.drawing;
 import java.util.List;
 import org.joml.Vector3d;
 import org.marktwice.timber.Box;
+import org.marktwice.timber.Figures;
 
 /** The overall size is the box around the parts, no more and no less. */
 final class OverallCheck {
@@ -17,9 +18,9 @@ final class OverallCheck {
                 throw Refusals.refused(
                         "overall." + axis.id(),
                         "The parts together measure %s mm %s, but the overall size says %s mm",
-                        Refusals.mm(found),
+                        Figures.mm(found),
                         axis.id(),
-                        Refusals.mm(said));
+                        Figures.mm(said));
             }
         }
     }
