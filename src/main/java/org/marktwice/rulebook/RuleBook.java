@@ -9,7 +9,17 @@ import org.marktwice.rulebook.MarkSheet.Entry;
 public final class RuleBook {
     private static final List<Rule> RULES = List.of(
             // faces
-            new OnePairOfMarks());
+            new OnePairOfMarks(),
+            new MarksShareArris(),
+            new MarkedSurfaceTrue(),
+            new ProvedBeforeMarked(),
+            new ChoiceOfSurface(),
+            new MarksAsDrawn(),
+            // names
+            new EveryPartNamed(),
+            new BoardFitsPart(),
+            new HandedPair(),
+            new NameSurvives());
 
     private RuleBook() {}
 

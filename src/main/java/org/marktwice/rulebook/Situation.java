@@ -8,10 +8,12 @@ import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
+import org.marktwice.drawing.Turn;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
 
 /**
  * What the rules judge: a scenario and what has been done so far. What follows from the scenario alone (the model answer,
@@ -60,6 +62,16 @@ public final class Situation {
     /** The best turn and trim of a board in a part; empty where it can't serve there. */
     public Optional<Option> best(Board board, Part part) {
         return workings.best(board, part);
+    }
+
+    /** The best trim of a board that fits a part, turned so. */
+    public Option best(Board board, Part part, Turn turn) {
+        return workings.best(board, part, turn);
+    }
+
+    /** How far a surface departs from a plane, millimetres. */
+    public double departure(Board board, Surface surface) {
+        return workings.departure(board, surface);
     }
 
     /** Whether a board has what a part needs in stuff, size and cup, knots apart. */

@@ -38,6 +38,7 @@ final class Words {
             case "count" -> amount(number(value), forms);
             case "plural" -> choose(number(value), forms);
             case "surface" -> list(value, "and", v -> surface(v).spoken());
+            case "surface-or" -> list(value, "or", v -> surface(v).spoken());
             case "board" -> named("board", value);
             case "knot" -> named("knot", value);
             case "part" -> list(value, "and", this::part);
@@ -46,6 +47,7 @@ final class Words {
             case "dir" -> list(value, "or", v -> towards(direction(v)));
             case "place" -> list(value, "and", v -> "at the " + direction(v).id());
             case "tool" -> list(value, "and", v -> tool(v).spoken().replace("straight edge", "straight-edge"));
+            case "trial" -> list(value, "and", Words::trial);
             case "reason" -> reason(value);
             case "list" -> list(value, "and", Words::text);
             default -> throw new IllegalArgumentException("no format " + format);
@@ -107,6 +109,17 @@ final class Words {
 
     private static Tool tool(Object value) {
         return value instanceof Tool t ? t : Tool.of(text(value)).orElseThrow(() -> unknown("tool", value));
+    }
+
+    /** A way to prove a surface. */
+    private static String trial(Object value) {
+        return switch (text(value)) {
+            case "along" -> "the straight-edge along it";
+            case "across" -> "the straight-edge across it";
+            case "wind" -> "the winding sticks";
+            case "square" -> "the try-square on the edge";
+            default -> throw unknown("trial", value);
+        };
     }
 
     private static String reason(Object value) {

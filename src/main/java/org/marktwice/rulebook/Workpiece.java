@@ -12,6 +12,8 @@ import org.marktwice.drawing.Turn;
 import org.marktwice.rulebook.Finding.Subject;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
 
 /**
  * A board that is to be set out, with the part it is for.
@@ -105,6 +107,17 @@ record Workpiece(
                 .map(Mark::step)
                 .max(Integer::compare)
                 .orElse(null);
+    }
+
+    /** Where a mark stands: mid-length, at the arris that it points at. */
+    SurfacePoint placeOf(Mark mark) {
+        Surface on = mark.on();
+        double far =
+                mark.towards().sign() > 0 ? board().size().along(mark.towards().axis()) : 0;
+        double half = board().size().length() / 2;
+        return mark.towards().isEnd()
+                ? new SurfacePoint(on, far, board().vExtent(on) / 2)
+                : new SurfacePoint(on, half, far);
     }
 
     /** How it lies in the job as turned and trimmed; empty until it is turned so that it lies in its part. */

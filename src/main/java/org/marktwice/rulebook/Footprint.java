@@ -1,0 +1,113 @@
+package org.marktwice.rulebook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+
+/**
+ * The room that a name takes on a surface, in the surface's own coordinates (millimetres).
+ *
+ * @param middle where it was written
+ */
+record Footprint(Board board, SurfacePoint middle, double u0, double u1, double v0, double v1) {
+    /** A word in carpenter's pencil, along the grain and across: a design choice. */
+    static final double LENGTH = 40;
+
+    static final double HEIGHT = 15;
+
+    /** How finely a better place is looked for, millimetres. */
+    private static final double SEARCH_STEP = 5;
+
+    /** On a surface too small for it a name is written smaller: what hangs over is cut off. */
+    static Footprint of(Board board, SurfacePoint at) {
+        Surface on = at.surface();
+        return new Footprint(
+                board,
+                at,
+                Math.max(0, at.u() - LENGTH / 2),
+                Math.min(board.uExtent(on), at.u() + LENGTH / 2),
+                Math.max(0, at.v() - HEIGHT / 2),
+                Math.min(board.vExtent(on), at.v() + HEIGHT / 2));
+    }
+
+    /**
+     * What would take the name off, or comes nearest to doing so.
+     *
+     * @param joint the joint whose cut it is; empty for what is trimmed off
+     * @param gap between the name and the wood lost, below 0 where they overlap
+     * @param takesMiddle whether the middle of the name goes with it
+     */
+    record Loss(String joint, double gap, boolean takesMiddle) {
+        boolean isClear() {
+            return gap >= 0;
+        }
+    }
+
+    /** The most harmful loss; where nothing at all is lost the gap is the surface's length. */
+    Loss nearest(Placing placing) {
+        return lost(placing)
+                .min(Comparator.comparing((Loss l) -> !l.takesMiddle()).thenComparingDouble(Loss::gap))
+                .orElse(new Loss("", board.uExtent(middle.surface()), false));
+    }
+
+    private Stream<Loss> lost(Placing placing) {
+        List<Loss> losses = new ArrayList<>();
+        double length = board.size().length();
+        double off1 = placing.off(Surface.END_1);
+        double off2 = placing.off(Surface.END_2);
+        Box whole = board.size().box();
+        if (off1 > 0) loss("", whole.with(0, 0, off1)).ifPresent(losses::add);
+        if (off2 > 0) loss("", whole.with(0, length - off2, length)).ifPresent(losses::add);
+        placing.cuts()
+                .forEach(cut ->
+                        cut.boxes().forEach(box -> loss(cut.joint(), box).ifPresent(losses::add)));
+        return losses.stream();
+    }
+
+    /** Empty where the wood lost does not come through to this surface. */
+    private Optional<Loss> loss(String joint, Box box) {
+        Surface on = middle.surface();
+        double inside = on.sign() > 0 ? board.size().along(on.axis()) - box.max(on.axis()) : box.min(on.axis());
+        if (inside > Board.SIZE_TOLERANCE) return Optional.empty();
+        double along = apart(u0, u1, box.min(on.uAxis()), box.max(on.uAxis()));
+        double across = apart(v0, v1, box.min(on.vAxis()), box.max(on.vAxis()));
+        boolean takesMiddle = apart(middle.u(), middle.u(), box.min(on.uAxis()), box.max(on.uAxis())) <= 0
+                && apart(middle.v(), middle.v(), box.min(on.vAxis()), box.max(on.vAxis())) <= 0;
+        return Optional.of(new Loss(joint, Math.max(along, across), takesMiddle));
+    }
+
+    /** The distance between two stretches; below 0 where they overlap. */
+    private static double apart(double from, double to, double otherFrom, double otherTo) {
+        return Math.max(otherFrom - to, from - otherTo);
+    }
+
+    /** The place in the middle of a long surface that keeps clearest in all these placings. */
+    static Optional<SurfacePoint> clearest(Board board, List<Placing> placings) {
+        return Stream.of(Surface.values())
+                .filter(s -> !s.isEnd())
+                .flatMap(s -> places(board, s))
+                .filter(p -> leastGap(board, p, placings) >= 0)
+                .max(Comparator.comparing((SurfacePoint p) -> p.surface().isFace())
+                        .thenComparingDouble(p -> leastGap(board, p, placings)));
+    }
+
+    private static Stream<SurfacePoint> places(Board board, Surface on) {
+        double room = board.size().length() - LENGTH;
+        int steps = (int) Math.max(0, Math.floor(room / SEARCH_STEP));
+        return Stream.iterate(0, i -> i + 1)
+                .limit(steps + 1L)
+                .map(i -> new SurfacePoint(on, LENGTH / 2 + i * SEARCH_STEP, board.vExtent(on) / 2));
+    }
+
+    private static double leastGap(Board board, SurfacePoint at, List<Placing> placings) {
+        Footprint name = of(board, at);
+        return placings.stream().mapToDouble(p -> name.nearest(p).gap()).min().orElse(0);
+    }
+}
