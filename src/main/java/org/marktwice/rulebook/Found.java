@@ -66,6 +66,13 @@ final class Found {
         return this;
     }
 
+    Found showing(Evidence evidence) {
+        surfaces.addAll(evidence.surfaces());
+        points.addAll(evidence.points());
+        knots.addAll(evidence.knots());
+        return this;
+    }
+
     Found showingKnots(List<String> more) {
         knots.addAll(more);
         return this;
@@ -74,6 +81,11 @@ final class Found {
     /** @param values names and values in turn */
     Found instead(String key, Object... values) {
         instead = phrase(key, values);
+        return this;
+    }
+
+    Found instead(Phrase better) {
+        instead = better;
         return this;
     }
 

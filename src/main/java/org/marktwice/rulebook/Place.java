@@ -1,10 +1,10 @@
 package org.marktwice.rulebook;
 
 import java.util.List;
-import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Surface;
 
 /**
  * A part's place in the job: the boards that lie in it, and while none does, the boards that might yet.
@@ -37,20 +37,31 @@ record Place(Part part, List<Lying> lying, List<BoardState> mightBe) {
 
     /** All places, in the order of the drawing's parts. */
     static List<Place> all(Situation situation) {
+        List<Workpiece> workpieces = Workpiece.all(situation);
         return situation.scenario().drawing().parts().stream()
-                .map(part -> of(situation, part))
+                .map(part -> of(situation, part, workpieces))
                 .toList();
     }
 
-    private static Place of(Situation situation, Part part) {
-        Bench bench = situation.bench();
-        List<BoardState> named = bench.namedAs(part);
-        List<Lying> lying = named.stream()
-                .flatMap(b -> bench.placing(b).stream()
-                        .flatMap(p -> b.turned().stream().map(t -> new Lying(b, p, t.step()))))
+    private static Place of(Situation situation, Part part, List<Workpiece> workpieces) {
+        List<Workpiece> here =
+                workpieces.stream().filter(w -> part.equals(w.part())).toList();
+        List<Lying> lying = here.stream()
+                .flatMap(w -> w.placing().filter(Place::longEnough).stream()
+                        .flatMap(p -> w.state().turned().stream().map(t -> new Lying(w.state(), p, t.step()))))
                 .toList();
         if (!lying.isEmpty()) return new Place(part, lying, List.of());
-        return new Place(part, lying, named.isEmpty() ? free(situation, part) : named);
+        return new Place(
+                part,
+                lying,
+                here.isEmpty()
+                        ? free(situation, part)
+                        : here.stream().map(Workpiece::state).toList());
+    }
+
+    /** A board that is too short, or would be trimmed short, lies nowhere. */
+    private static boolean longEnough(Placing lies) {
+        return lies.off(Surface.END_1) >= 0 && lies.off(Surface.END_2) >= 0;
     }
 
     /** Boards on the rack, neither named nor set aside, that fit the part. */
@@ -66,10 +77,18 @@ record Place(Part part, List<Lying> lying, List<BoardState> mightBe) {
         return !mightBe.isEmpty();
     }
 
-    /** About the place while it is open: with its board where one is named as the part. */
-    Finding.Subject subject() {
-        return mightBe.size() == 1 && mightBe.get(0).named().isPresent()
+    /** Whether a knot of a board that might lie here could come near a cut. */
+    boolean hasKnotsNearCuts(Situation situation) {
+        return !situation.scenario().drawing().cuts(part).isEmpty()
+                && mightBe.stream().flatMap(b -> b.board().bodies().stream()).anyMatch(body -> !body.isEmpty());
+    }
+
+    /** The place while no board lies in it yet: about its board where one is named as the part. */
+    Finding open(Rule rule, String says) {
+        boolean known = mightBe.size() == 1 && mightBe.get(0).named().isPresent();
+        Finding.Subject subject = known
                 ? Finding.Subject.boardAs(mightBe.get(0).board().id(), part.id())
                 : Finding.Subject.part(part.id());
+        return Found.by(rule, subject).open(says, "part", part.id());
     }
 }

@@ -19,7 +19,16 @@ public final class RuleBook {
             new EveryPartNamed(),
             new BoardFitsPart(),
             new HandedPair(),
-            new NameSurvives());
+            new NameSurvives(),
+            // turns
+            new KnotClearOfJoint(),
+            new EndsAndArrisesSound(),
+            new HeartSideAsSet(),
+            new CupWithinLimit(),
+            new MeasuredWhenNear(),
+            new BestTurn(),
+            new BestSet(),
+            new RefusalJustified());
 
     private RuleBook() {}
 

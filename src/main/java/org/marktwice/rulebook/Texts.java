@@ -16,7 +16,7 @@ import org.marktwice.scenario.Scenario;
 
 /**
  * The words of the rule book: a rule's title, why, what to do instead, source, safety note, and the sentences of its
- * findings. One file a rule, {@code texts/<id>.properties}, UTF-8. A missing key or value is an error of the program,
+ * findings. One file a rule, {@code texts/<id>.properties}, and one for the remedies that rules share, UTF-8. A missing key or value is an error of the program,
  * thrown, never shown as a gap.
  */
 public final class Texts {
@@ -71,7 +71,7 @@ public final class Texts {
     }
 
     private static String text(String ruleId, String key) {
-        String found = all(ruleId).get(key);
+        String found = (Remedy.isOne(key) ? remedies() : all(ruleId)).get(key);
         if (found == null) throw new IllegalArgumentException("no text " + key + " for the rule " + ruleId);
         return found;
     }
@@ -81,10 +81,18 @@ public final class Texts {
         return FILES.computeIfAbsent(ruleId, Texts::read);
     }
 
+    /** The words of the remedies, which several rules share. */
+    static Map<String, String> remedies() {
+        return FILES.computeIfAbsent("", key -> readFile("remedies.properties"));
+    }
+
     private static Map<String, String> read(String ruleId) {
-        String file = "texts/" + ruleId + ".properties";
+        return readFile("texts/" + ruleId + ".properties");
+    }
+
+    private static Map<String, String> readFile(String file) {
         try (InputStream in = Texts.class.getResourceAsStream(file)) {
-            if (in == null) throw new IllegalArgumentException("no texts for the rule " + ruleId);
+            if (in == null) throw new IllegalArgumentException("no texts " + file);
             Properties properties = new Properties();
             properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
             return properties.stringPropertyNames().stream()
