@@ -1,0 +1,275 @@
+package org.marktwice.picture;
+
+import org.marktwice.timber.Surface;
+
+/**
+ * Renders a surface's figure row by row: whatever is the same down a column or along a row is computed once. One instance
+ * renders one picture, from its first row to its last.
+ */
+final class FigureRows {
+    private static final double WANDER = 1.6;
+    private static final float SWELLING = 0.02f;
+    private static final float ROUGHNESS = 0.25f;
+    private static final float STREAKS = 0.030f;
+    private static final float FIBRES = 0.030f;
+    private static final float END_GRAIN = 0.95f;
+
+    private final WoodFigure figure;
+    private final Surface surface;
+    private final double at;
+    private final double u0;
+    private final double du;
+    private final int n;
+    private final double dv;
+    private final double pixel;
+    private final RingTable rings;
+    private double v;
+
+    /** The row runs along x on the long surfaces, along y on the ends. */
+    private final int axis;
+
+    private final float[] yOffset;
+    private final float[] zOffset;
+    private final float[] noise;
+    private final float[] shade;
+    private final float[] cover;
+    private final int[] knotColour;
+    private float[] r;
+    private float[] before;
+    private boolean anyKnot;
+
+    /**
+     * @param at the surface's place along its normal's axis; u0, v0 the first pixel's middle; du, dv from pixel to pixel:
+     *     all millimetres of the board's frame
+     */
+    FigureRows(WoodFigure figure, Surface surface, double at, double u0, double du, int n, double v0, double dv) {
+        this.figure = figure;
+        this.surface = surface;
+        this.at = at;
+        this.u0 = u0;
+        this.du = du;
+        this.n = n;
+        this.v = v0;
+        this.dv = dv;
+        this.pixel = Math.abs(du);
+        this.axis = surface.uAxis();
+        this.yOffset = new float[n];
+        this.zOffset = new float[n];
+        this.noise = new float[n];
+        this.shade = new float[n];
+        this.cover = new float[n];
+        this.knotColour = new int[n];
+        this.r = new float[n];
+        this.before = new float[n];
+        columns();
+        this.rings = pixel <= WoodFigure.A_POINT ? figure.pointRings() : figure.rings(pixel);
+        if (!figure.board.isSheet()) {
+            distances(v0 - dv, before);
+            anyKnot = false;
+        }
+    }
+
+    private void columns() {
+        float[] wander = new float[n];
+        boolean alongX = axis == 0;
+        double start = alongX ? u0 : at;
+        double step = alongX ? du : 0;
+        figure.wanderY.row(0, start, step, n, 0, 0, wander);
+        for (int i = 0; i < n; i++) {
+            double y = alongX ? 0 : u0 + i * du;
+            yOffset[i] = (float) (y - figure.pith.y() - WANDER * wander[i]);
+        }
+        figure.wanderZ.row(0, start, step, n, 0, 0, wander);
+        for (int i = 0; i < n; i++) zOffset[i] = (float) (-figure.pith.z() - WANDER * wander[i]);
+    }
+
+    private double y(double rowV) {
+        return axis == 1 ? 0 : surface.vAxis() == 1 ? rowV : at;
+    }
+
+    private double z(double rowV) {
+        return surface.vAxis() == 2 ? rowV : at;
+    }
+
+    /** A noise along the current row. */
+    private void noise(ValueNoise of, double rowV, float[] into) {
+        if (axis == 0) of.row(0, u0, du, n, y(rowV), z(rowV), into);
+        else of.row(1, u0, du, n, rowV, at, into);
+    }
+
+    /** Renders the next row into {@code out[from..]}. */
+    void row(int[] out, int from) {
+        if (figure.board.isSheet()) {
+            SheetFigure.row(figure, surface, at, u0, du, n, v, out, from);
+        } else {
+            anyKnot = false;
+            shadeRow();
+            distances(v, r);
+            colours(out, from);
+            float[] swap = before;
+            before = r;
+            r = swap;
+        }
+        v += dv;
+    }
+
+    private void distances(double rowV, float[] into) {
+        float y = (float) y(rowV);
+        float z = (float) z(rowV);
+        noise(figure.swelling, rowV, noise);
+        for (int i = 0; i < n; i++) {
+            float a = y + yOffset[i];
+            float b = z + zOffset[i];
+            into[i] = (float) Math.sqrt(a * a + b * b) * (1 + SWELLING * noise[i]);
+        }
+        noise(figure.roughness, rowV, noise);
+        for (int i = 0; i < n; i++) into[i] += ROUGHNESS * noise[i];
+        for (KnotFigure knot : figure.knots) bend(knot, rowV, into);
+    }
+
+    /** One knot's part of the row: bends the rings near it, and notes its own colour within it. */
+    private void bend(KnotFigure knot, double rowV, float[] into) {
+        double ox = (axis == 0 ? 0 : at) - knot.px;
+        double oy = y(rowV) - knot.py;
+        double oz = z(rowV) - knot.pz;
+        double d = axis == 0 ? knot.dx : knot.dy;
+        double o = axis == 0 ? ox : oy;
+        // distance² from the axis along the row is a·t² + 2·b·t + c, t being the row's own coordinate
+        double s0 = ox * knot.dx + oy * knot.dy + oz * knot.dz;
+        double a = 1 - d * d;
+        double b = o - s0 * d;
+        double c = ox * ox + oy * oy + oz * oz - s0 * s0;
+        double reach = knot.reach();
+        int first = 0;
+        int last = n - 1;
+        if (a > 1e-6) {
+            double under = b * b - a * (c - reach * reach);
+            if (under <= 0) return;
+            double root = Math.sqrt(under);
+            double t1 = ((-b - root) / a - u0) / du;
+            double t2 = ((-b + root) / a - u0) / du;
+            first = (int) Math.max(0, Math.ceil(Math.min(t1, t2)));
+            last = (int) Math.min(n - 1, Math.floor(Math.max(t1, t2)));
+        } else if (c > reach * reach) {
+            return;
+        }
+        for (int i = first; i <= last; i++) {
+            double t = u0 + i * du;
+            double s = s0 + t * d;
+            if (s <= 0) continue;
+            double squared = a * t * t + 2 * b * t + c;
+            double rho = Math.sqrt(Math.max(0, squared));
+            double outside = rho - knot.radius(s);
+            double past = s - knot.knot.endsAt();
+            if (past > 0) outside = Math.hypot(Math.max(0, outside), past);
+            double along = (axis == 0 ? ox + t : ox) - s * knot.dx;
+            apply(knot, i, into, s, rho, outside, rho > 1e-9 ? along * along / squared : 0, rowV, t);
+        }
+    }
+
+    private void apply(
+            KnotFigure knot,
+            int i,
+            float[] into,
+            double s,
+            double rho,
+            double outside,
+            double lengthwise,
+            double rowV,
+            double t) {
+        into[i] -= (float) knot.bend(s, Math.max(0, outside), lengthwise);
+        if (outside < 5) shade[i] *= knot.halo(s, Math.max(0, outside));
+        double share = 0.5 - outside / pixel;
+        if (share <= 0) return;
+        double x = axis == 0 ? t : at;
+        double y = axis == 0 ? y(rowV) : t;
+        anyKnot = true;
+        cover[i] = (float) Math.min(1, share);
+        knotColour[i] = knot.colour(s, rho, x, y, z(rowV));
+    }
+
+    /** Brightness from streaks, fibres and the saw; 1 is the wood's own. */
+    private void shadeRow() {
+        boolean sawn = !figure.board.isDressed(surface);
+        float base = surface.isEnd() ? END_GRAIN : 1;
+        noise(figure.streaks, v, noise);
+        for (int i = 0; i < n; i++) {
+            shade[i] = base + STREAKS * noise[i];
+            cover[i] = 0;
+        }
+        float fine = FIBRES * (float) Math.min(1, 0.5 / pixel);
+        if (fine > 0.004f) {
+            noise(figure.fibres, v, noise);
+            for (int i = 0; i < n; i++) shade[i] += fine * noise[i];
+        }
+        if (sawn) sawMarks();
+    }
+
+    /** Marks of the saw: fine, across the grain, a little slanting and uneven. */
+    private void sawMarks() {
+        float strength = 0.07f * (float) Math.min(1, 0.9 / pixel);
+        double slant = 0.07 * v;
+        if (axis == 0) figure.saw.row(0, u0 + slant, du, n, v, 0, noise);
+        else figure.saw.row(0, u0 + slant, du, n, v, 1000, noise);
+        for (int i = 0; i < n; i++) shade[i] += strength * noise[i];
+        noise(figure.fuzz, v, noise);
+        for (int i = 0; i < n; i++) shade[i] += strength * 0.6f * noise[i];
+    }
+
+    private void colours(int[] out, int from) {
+        boolean vessels = figure.look.pores() > 0 || figure.look.rays() > 0;
+        if (vessels) noise(figure.flecks, v, noise);
+        float darkest =
+                (float) (0.22 * Math.max(figure.look.pores(), 0.6 * figure.look.rays()) * Math.min(1, 0.5 / pixel));
+        boolean sawn = !figure.board.isDressed(surface);
+        float perMm = rings.perMm;
+        float start = (float) rings.from;
+        int size = rings.level[0].length - 1;
+        float steps = (float) (RingTable.PER_PIXEL / pixel);
+        float left = n > 1 ? 2 * r[0] - r[1] : r[0];
+        for (int i = 0; i < n; i++) {
+            float here = r[i];
+            float along = Math.abs(here - left);
+            float across = Math.abs(here - before[i]);
+            float width = along > across ? along + 0.35f * across : across + 0.35f * along;
+            left = here;
+            int level = Math.min(RingTable.LEVELS - 1, (int) (width * steps + 0.5f));
+            int index = Math.max(0, Math.min(size, (int) ((here - start) * perMm)));
+            int wood = rings.level[level][index];
+            float bright = shade[i];
+            if (vessels) {
+                float fleck = noise[i] - 0.25f;
+                if (fleck > 0) bright -= darkest * Math.min(1, fleck * 2.5f) * (wood >>> 24) * (1f / 255);
+            }
+            out[from + i] = lit(wood, bright, sawn);
+        }
+        if (anyKnot) overlayKnots(out, from, sawn);
+    }
+
+    private void overlayKnots(int[] out, int from, boolean sawn) {
+        for (int i = 0; i < n; i++) {
+            if (cover[i] <= 0) continue;
+            int inside = lit(knotColour[i], 1 + 0.6f * (shade[i] - shadeOfKnot(i)), sawn);
+            out[from + i] = 0xFF000000 | WoodLook.mixed(out[from + i], inside, cover[i]);
+        }
+    }
+
+    /** The halo belongs to the wood outside; inside a knot only half of the other shading counts. */
+    private float shadeOfKnot(int i) {
+        return Math.min(1, shade[i] + 0.1f);
+    }
+
+    private static int lit(int colour, float bright, boolean sawn) {
+        int k = (int) (bright * 256);
+        int red = Math.min(255, (((colour >> 16) & 255) * k) >> 8);
+        int green = Math.min(255, (((colour >> 8) & 255) * k) >> 8);
+        int blue = Math.min(255, ((colour & 255) * k) >> 8);
+        if (sawn) {
+            int grey = (red + green + blue) * 85 >> 8;
+            red += (grey - red) * 70 >> 8;
+            green += (grey - green) * 70 >> 8;
+            blue += (grey - blue) * 70 >> 8;
+        }
+        return 0xFF000000 | red << 16 | green << 8 | blue;
+    }
+}
