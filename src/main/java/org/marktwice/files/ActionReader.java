@@ -1,9 +1,9 @@
 package org.marktwice.files;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -44,6 +44,7 @@ final class ActionReader {
         ESTIMATE("expects"),
         HAND_IN();
 
+        private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
         private final List<String> known;
 
         Verb(String... fields) {
@@ -51,25 +52,15 @@ final class ActionReader {
         }
 
         String id() {
-            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+            return id;
         }
-    }
-
-    private static final Map<String, Verb> VERBS = new HashMap<>();
-
-    static {
-        for (Verb verb : Verb.values()) VERBS.put(verb.id(), verb);
     }
 
     static Action read(Json json) throws FileRefused {
         Json.Member word =
                 Fields.object(json, "an action (an object)").members().get("do");
         if (word == null) throw json.place().refuse("the field \"do\" is missing");
-        Verb verb = word.value() instanceof Json.Text text ? VERBS.get(text.value()) : null;
-        if (verb == null) {
-            throw word.value()
-                    .expected(Words.oneOf(Stream.of(Verb.values()).map(Verb::id).toList()));
-        }
+        Verb verb = Values.word(word.value(), Verb.values(), Verb::id);
         Fields in = Fields.of(json, "an action (an object)", verb.known);
         double t = in.number("t", Range.TIME);
         return switch (verb) {

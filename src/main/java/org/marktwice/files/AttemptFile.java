@@ -74,7 +74,7 @@ public record AttemptFile(String name, Attempt attempt, List<Integer> lines, boo
                 bench = bench.after(action);
             } catch (CannotDo e) {
                 throw new FileRefused(
-                        name, lines.get(i), 0, "", "step " + (i + 1) + ", " + action.verb() + ": " + e.getMessage());
+                        name, lines.get(i), 0, "", "step " + (i + 1) + ", " + action.verb() + ": " + e.why());
             }
         }
         return new Opened(this, bench);

@@ -1,6 +1,5 @@
 package org.marktwice.files;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -69,13 +68,12 @@ final class DrawingReader {
 
     private static List<Part> parts(Json json) throws FileRefused {
         Set<String> ids = new HashSet<>();
-        List<Part> parts = new ArrayList<>();
-        for (Json item : Values.items(json, "a list of parts", 1)) {
+        return Values.list(json, "a list of parts", 1, item -> {
             Part part = part(item);
+            // before the joints are read: a doubled id would show as an unknown part there
             Values.once(ids, part.id(), item, "parts");
-            parts.add(part);
-        }
-        return parts;
+            return part;
+        });
     }
 
     private static Part part(Json json) throws FileRefused {
@@ -86,7 +84,6 @@ final class DrawingReader {
         Fields runs = Fields.of(in.need("runs"), "an object with length and width", List.of("length", "width"));
         JobAxis length = Values.word(runs.need("length"), JobAxis.values(), JobAxis::id);
         JobAxis width = Values.word(runs.need("width"), JobAxis.values(), JobAxis::id);
-        if (length == width) throw runs.place().refuse("length and width run along the same axis, " + length.id());
         return new Part(
                 Id.WORD.read(in.need("id")),
                 Values.line(in.need("name"), 60),
@@ -95,16 +92,13 @@ final class DrawingReader {
                 Values.point(in.need("at")),
                 length,
                 width,
-                looks(in, "faceSide", stuff),
-                looks(in, "faceEdge", stuff));
+                looks(in.get("faceSide")),
+                looks(in.get("faceEdge")));
     }
 
-    private static List<Direction> looks(Fields in, String name, PartStuff stuff) throws FileRefused {
-        if (stuff != PartStuff.TIMBER) {
-            in.refuse(name, "a part of stuff \"" + stuff.id() + "\" takes no marks");
-            return List.of();
-        }
-        return Values.distinct(in.need(name), "a list of directions", 1, DrawingReader::direction);
+    private static List<Direction> looks(Optional<Json> json) throws FileRefused {
+        if (json.isEmpty()) return List.of();
+        return Values.list(json.get(), "a list of directions", 0, DrawingReader::direction);
     }
 
     static Direction direction(Json json) throws FileRefused {
@@ -113,14 +107,7 @@ final class DrawingReader {
 
     private static List<Joint> joints(Optional<Json> json, List<Part> parts) throws FileRefused {
         if (json.isEmpty()) return List.of();
-        Set<String> ids = new HashSet<>();
-        List<Joint> joints = new ArrayList<>();
-        for (Json item : Values.items(json.get(), "a list of joints", 0)) {
-            Joint joint = joint(item, parts);
-            Values.once(ids, joint.id(), item, "joints");
-            joints.add(joint);
-        }
-        return joints;
+        return Values.list(json.get(), "a list of joints", 0, joint -> joint(joint, parts));
     }
 
     private static Joint joint(Json json, List<Part> parts) throws FileRefused {

@@ -98,6 +98,12 @@ public final class Journal implements Closeable {
         }
     }
 
+    /** A journal over a file as it is, for tests of what happens when the disk is full. */
+    static Journal over(Path file) throws IOException, FileRefused {
+        Lock lock = Lock.take(file);
+        return new Journal(file, lock, FileChannel.open(file, StandardOpenOption.WRITE), 0);
+    }
+
     private static void keepTornTail(Path file, byte[] bytes, int from) throws IOException {
         Path aside = file.resolveSibling(file.getFileName() + ".torn");
         try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {

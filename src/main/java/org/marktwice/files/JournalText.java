@@ -110,7 +110,9 @@ record JournalText(AttemptFile file, int whole, boolean endsInLine) {
                 throw json.place().refuse("there is an action after the job was handed in");
             }
             if (last != null && action.t() < last.t()) {
-                throw json.place().refuse("the time t runs backwards: " + action.t() + " after " + last.t());
+                throw json.place()
+                        .refuse("the time t runs backwards: " + JsonText.number(action.t()) + " after "
+                                + JsonText.number(last.t()));
             }
             last = action;
             actions.add(action);

@@ -70,12 +70,20 @@ final class JsonTree {
             }
             return root;
         } catch (StreamConstraintsException e) {
-            throw place.refuse(tooLong(e));
+            throw new FileRefused(file, line(), column(), whereStopped(), tooLong(e));
         } catch (JsonParseException e) {
             JsonLocation at = e.getLocation();
             int atLine = at == null ? firstLine : firstLine + at.getLineNr() - 1;
-            throw new FileRefused(file, atLine, at == null ? 0 : at.getColumnNr(), place.path(), reason(e));
+            throw new FileRefused(file, atLine, at == null ? 0 : at.getColumnNr(), whereStopped(), reason(e));
         }
+    }
+
+    /** The path of the value at which the parser stopped; it reads a field's name and value in one go. */
+    private String whereStopped() {
+        String path = place.path();
+        String name = parser.getParsingContext().getCurrentName();
+        if (name == null || path.endsWith("." + name)) return path;
+        return path + "." + Words.printable(name);
     }
 
     private Json value(Place here, int depth) throws IOException, FileRefused {
@@ -136,15 +144,23 @@ final class JsonTree {
 
     private static String tooLong(StreamConstraintsException e) {
         String said = String.valueOf(e.getOriginalMessage());
-        if (said.startsWith("Number")) return "a number of more than " + LONGEST_NUMBER + " digits";
-        if (said.startsWith("Name")) return "a field name of more than " + LONGEST_NAME + " letters";
-        if (said.startsWith("String")) return "a text of more than " + LONGEST_TEXT + " letters";
+        if (said.startsWith("Number"))
+            return "expected a number of at most " + LONGEST_NUMBER + " digits, found a longer one";
+        if (said.startsWith("Name"))
+            return "expected a field name of at most " + LONGEST_NAME + " letters, found a longer one";
+        if (said.startsWith("String"))
+            return "expected a text of at most " + LONGEST_TEXT + " letters, found a longer one";
         return "nested more than " + DEEPEST + " deep";
     }
 
     private static String reason(JsonParseException e) {
-        if (e instanceof JsonEOFException) return "not JSON: the text ends before the value does";
         String said = String.valueOf(e.getOriginalMessage());
+        if (e instanceof JsonEOFException || said.startsWith("Unexpected end-of-input")) {
+            return "not JSON: the text ends before the value does";
+        }
+        if (said.startsWith("Unexpected close marker"))
+            return "not JSON: a closing bracket too many, or of the wrong kind";
+
         String odd = between(said, "Non-standard token '", "'");
         if (odd != null) return "expected a number, found " + odd;
         String token = between(said, "Unrecognized token '", "'");
@@ -158,7 +174,7 @@ final class JsonTree {
     }
 
     private static String unexpected(String character, String said) {
-        String found = ", found " + Words.printable(character);
+        String found = ", found '" + Words.printable(character) + "'";
         if (said.contains("to start field name")) return "expected a field name in double quotes" + found;
         if (said.contains("comma to separate")) return "expected a comma or a closing bracket" + found;
         if (said.contains("colon to separate")) return "expected a colon after the field name" + found;

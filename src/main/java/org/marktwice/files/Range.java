@@ -28,8 +28,9 @@ record Range(double least, double most, boolean above, boolean below) {
     }
 
     String spoken() {
-        return "a number " + (above ? "above " : "from ") + plain(least) + (below ? " to below " : " to ")
-                + plain(most);
+        String from = above ? "above " : "from ";
+        String to = below ? " and below " : above ? " up to " : " to ";
+        return "a number " + from + plain(least) + to + plain(most);
     }
 
     private static String plain(double value) {

@@ -55,7 +55,18 @@ final class Values {
         if (json instanceof Json.Text text) {
             for (T one : all) if (id.apply(one).equals(text.value())) return one;
         }
-        throw json.expected(Words.oneOf(Stream.of(all).map(id).toList()));
+        List<String> words = Stream.of(all).map(id).toList();
+        // a few words are read faster than a guess
+        boolean many = words.size() > 6;
+        String hint = many && json instanceof Json.Text text ? meant(text.value(), words) : "";
+        throw json.place().refuse("expected " + Words.oneOf(words) + ", found " + json.found() + hint);
+    }
+
+    /** What follows a word that is nearly one of the known ones. */
+    private static String meant(String word, List<String> known) {
+        return Words.nearest(word, known)
+                .map(n -> ": did you mean " + Words.quoted(n) + "?")
+                .orElse("");
     }
 
     /** A field's name that is itself a word. */

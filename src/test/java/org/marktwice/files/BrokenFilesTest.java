@@ -1,0 +1,58 @@
+package org.marktwice.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every file {@code *-broken.*} is refused with the line written beside it. */
+class BrokenFilesTest {
+    /** Fixed, so that scanning nothing can't pass. */
+    private static final int SCENARIOS = 53;
+
+    private static final int ATTEMPTS = 33;
+
+    static List<String> brokenFiles() throws IOException {
+        try (Stream<Path> files = Files.list(Samples.BROKEN)) {
+            return files.map(f -> f.getFileName().toString())
+                    .filter(f -> !f.endsWith(".expected.txt"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void allOfThemAreTried() throws IOException {
+        assertThat(brokenFiles())
+                .filteredOn(f -> f.endsWith("-broken.scenario.json"))
+                .hasSize(SCENARIOS);
+        assertThat(brokenFiles())
+                .filteredOn(f -> f.endsWith("-broken.attempt.jsonl"))
+                .hasSize(ATTEMPTS);
+        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS);
+    }
+
+    @ParameterizedTest
+    @MethodSource("brokenFiles")
+    void isRefusedWithItsLine(String name) throws IOException {
+        Path file = Samples.BROKEN.resolve(name);
+        String expected = Files.readString(Samples.BROKEN.resolve(name + ".expected.txt"));
+
+        assertThatThrownBy(() -> read(name, Files.readAllBytes(file)))
+                .isInstanceOf(FileRefused.class)
+                .hasMessage(expected.strip());
+        assertThat(expected.strip()).doesNotContain("\n");
+    }
+
+    private static void read(String name, byte[] bytes) throws FileRefused {
+        if (name.endsWith(".attempt.jsonl")) AttemptFile.open(name, bytes, Samples.scenario());
+        else ScenarioFile.read(name, bytes);
+    }
+}
