@@ -45,6 +45,7 @@ final class Words {
             case "parts-or" -> list(value, "or", this::part);
             case "joint" -> list(value, "and", this::joint);
             case "dir" -> list(value, "or", v -> towards(direction(v)));
+            case "dir-and" -> list(value, "and", v -> towards(direction(v)));
             case "place" -> list(value, "and", v -> "at the " + direction(v).id());
             case "tool" -> list(value, "and", v -> tool(v).spoken().replace("straight edge", "straight-edge"));
             case "trial" -> list(value, "and", Words::trial);
