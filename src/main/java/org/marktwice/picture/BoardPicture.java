@@ -8,6 +8,7 @@ import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Placing;
 import org.marktwice.rulebook.Finding;
+import org.marktwice.rulebook.Verdict;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
@@ -51,10 +52,14 @@ public record BoardPicture(
     /**
      * A note that points at a place.
      *
-     * @param sign the verdict's sign, or empty
+     * @param verdict whose sign and ink it carries; null for a plain note in the ink of action
      * @param text the note's line; {@code more} a quieter second line, or empty
      */
-    public record Callout(SurfacePoint at, String sign, String text, String more, Ink ink) {}
+    public record Callout(SurfacePoint at, @Nullable Verdict verdict, String text, String more) {
+        Ink ink() {
+            return verdict == null ? Ink.ACTION : Ink.of(verdict);
+        }
+    }
 
     public BoardPicture {
         struck = List.copyOf(struck);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.marktwice.rulebook.Verdict;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
@@ -50,7 +51,7 @@ final class Callouts {
     private static Rectangle2D size(Graphics2D g, BoardPicture.Callout note, Font font) {
         FontMetrics bold = g.getFontMetrics(bold(font));
         FontMetrics plain = g.getFontMetrics(quiet(font));
-        double w = Math.max(bold.stringWidth(line(note)), plain.stringWidth(note.more()));
+        double w = Math.max(sign(note, bold) + bold.stringWidth(note.text()), plain.stringWidth(note.more()));
         double h = bold.getHeight() + (note.more().isEmpty() ? 0 : plain.getHeight());
         return new Rectangle2D.Double(0, 0, w + 2 * PAD, h + PAD);
     }
@@ -102,7 +103,9 @@ final class Callouts {
         float x = (float) (plate.getX() + PAD);
         float y = (float) (plate.getY() + PAD / 2 + bold.getAscent());
         g.setFont(bold(font));
-        g.drawString(line(note), x, y);
+        Verdict verdict = note.verdict();
+        if (verdict != null) Sign.draw(g, verdict, x, y + 0.5, bold.getAscent() * 0.78);
+        g.drawString(note.text(), x + (float) sign(note, bold), y);
         if (!note.more().isEmpty()) {
             g.setFont(quiet(font));
             g.setColor(palette.of(Ink.QUIET));
@@ -111,8 +114,9 @@ final class Callouts {
         }
     }
 
-    private static String line(BoardPicture.Callout note) {
-        return note.sign().isEmpty() ? note.text() : note.sign() + " " + note.text();
+    /** The room that the sign takes before the text. */
+    private static double sign(BoardPicture.Callout note, FontMetrics m) {
+        return note.verdict() == null ? 0 : m.getAscent() * 1.05;
     }
 
     private static Font bold(Font font) {

@@ -35,7 +35,7 @@ record Dimension(JobAxis axis, double from, double to, boolean overall) {
         return s.endsWith(".0") ? s.substring(0, s.length() - 2) : s;
     }
 
-    /** The three overall sizes, and where each joint begins along the part that it is cut into, from the bottom, left or front. */
+    /** The three overall sizes, and where each joint begins along a part that is cut for it, from the bottom, left or front. */
     static List<Dimension> of(Drawing drawing) {
         List<Dimension> out = new ArrayList<>();
         Box all = box(drawing);
@@ -58,11 +58,13 @@ record Dimension(JobAxis axis, double from, double to, boolean overall) {
         TreeSet<Double> found = new TreeSet<>();
         double extent = all.extent(axis.ordinal());
         for (Joint joint : drawing.joints()) {
-            Part in = drawing.part(joint.in()).orElseThrow();
-            if (in.length() != axis) continue;
-            for (Cut cut : drawing.cuts(in)) {
-                if (!cut.joint().equals(joint.id())) continue;
-                for (Box box : cut.boxes()) found.add(box.min(axis.ordinal()) - all.min(axis.ordinal()));
+            for (String id : List.of(joint.in(), joint.takes())) {
+                Part part = drawing.part(id).orElseThrow();
+                if (part.length() != axis) continue;
+                for (Cut cut : drawing.cuts(part)) {
+                    if (!cut.joint().equals(joint.id())) continue;
+                    for (Box box : cut.boxes()) found.add(box.min(axis.ordinal()) - all.min(axis.ordinal()));
+                }
             }
         }
         List<Double> out = new ArrayList<>();

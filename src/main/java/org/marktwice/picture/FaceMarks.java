@@ -14,9 +14,9 @@ import org.marktwice.timber.Surface;
  */
 public final class FaceMarks {
     /** A mark's height where the surface has room for it, millimetres. */
-    private static final double HEIGHT = 27;
+    private static final double HEIGHT = 31;
     /** The greatest share of the surface's width that a mark takes. */
-    private static final double SHARE = 0.66;
+    private static final double SHARE = 0.70;
     /** How far the two marks' points stand apart on the arris, as a share of the mark's height. */
     private static final double APART = 0.10;
 
@@ -83,7 +83,6 @@ public final class FaceMarks {
             t.translate(shift, 0);
         }
         t.scale(1, -1);
-        t.scale(1, 1);
         return t;
     }
 

@@ -9,7 +9,7 @@ import org.marktwice.timber.Surface;
 final class FigureRows {
     private static final double WANDER = 1.6;
     private static final float SWELLING = 0.02f;
-    private static final float ROUGHNESS = 0.25f;
+    private static final float ROUGHNESS = 0.20f;
     private static final float STREAKS = 0.030f;
     private static final float FIBRES = 0.030f;
     private static final float END_GRAIN = 0.95f;

@@ -8,7 +8,6 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import org.joml.Vector3d;
@@ -43,8 +42,7 @@ public final class IsometricPainter {
     private void surface(Graphics2D g, BoardPicture p, Surface s, Isometric view, Palette palette) {
         Graphics2D flat = (Graphics2D) g.create();
         flat.transform(view.transform(s));
-        double device = Math.sqrt(Math.abs(g.getTransform().getDeterminant()));
-        surfaces.paint(flat, p, s, view.scale() * Math.max(device, 1e-3) / Math.max(device, 1e-3), palette);
+        surfaces.paint(flat, p, s, view.scale(), palette);
         flat.dispose();
         g.setColor(shade(view.normal(s)));
         g.fill(view.shape(s));
@@ -53,7 +51,7 @@ public final class IsometricPainter {
     /** The less a surface looks to the light, the more of a warm dark lies on it. */
     static Color shade(Vector3dc normal) {
         double lit = Math.max(0, normal.dot(LIGHT));
-        double dark = 0.30 * (1 - Math.min(1, lit / LIGHT.z()));
+        double dark = 0.24 * (1 - Math.min(1, lit / LIGHT.z()));
         return new Color(0x2A, 0x1C, 0x10, (int) Math.round(255 * dark));
     }
 
@@ -91,10 +89,5 @@ public final class IsometricPainter {
         t.scale(1 / small, 1 / small);
         under.drawImage(image, t, null);
         under.dispose();
-    }
-
-    /** A place on the board as it is seen, for what is drawn beside it. */
-    static Point2D at(Isometric view, org.marktwice.timber.SurfacePoint p) {
-        return view.project(p);
     }
 }

@@ -35,10 +35,13 @@ final class KnotFigure {
     final double slope;
     private final Vector3d across;
     private final Vector3d up;
-    private final double[] checks = new double[3];
+    private final Check[] checks = new Check[2];
     private final ValueNoise grain;
     private final WoodLook look;
     private final double ringsInside;
+
+    /** A drying check, in the plane square to the branch. @param reaches how far out, as a share of the radius */
+    private record Check(double cos, double sin, double reaches) {}
 
     KnotFigure(Knot knot, Pith pith, WoodLook look, long seed, int index) {
         this.knot = knot;
@@ -58,7 +61,9 @@ final class KnotFigure {
         across.div(Math.sqrt(across.dot(across)));
         this.up = new Vector3d(axis).cross(across);
         for (int i = 0; i < checks.length; i++) {
-            checks[i] = 2 * StrictMath.PI * (i + 0.7 * ValueNoise.unit(seed, 41 + index, i)) / checks.length;
+            double angle = 2 * StrictMath.PI * ValueNoise.unit(seed, 41 + index, i);
+            double reaches = 0.25 + 0.6 * ValueNoise.unit(seed, 41 + index, 10 + i);
+            checks[i] = new Check(StrictMath.cos(angle), StrictMath.sin(angle), reaches);
         }
         this.grain = new ValueNoise(seed, 60 + index, 2.2, 2.2, 2.2);
         this.ringsInside = 2.5 + 0.55 * knot.maxRadius();
@@ -121,7 +126,7 @@ final class KnotFigure {
         double dead = dead(s, DIES_OVER);
         int live = liveColour(q, rho, wave);
         int colour = dead <= 0 ? live : WoodLook.mixed(live, deadColour(q, rho, wave), dead);
-        double check = check(rho, q, x, y, z) * (0.35 + 0.65 * dead);
+        double check = check(rho, q, wave, x, y, z) * (0.3 + 0.7 * dead);
         return check <= 0 ? colour : WoodLook.mixed(colour, look.bark(), check);
     }
 
@@ -149,20 +154,18 @@ final class KnotFigure {
     }
 
     /** Fine drying checks that run out from the branch's own pith. */
-    private double check(double rho, double q, double x, double y, double z) {
-        if (q > 0.8 || knot.maxRadius() < 4) return 0;
+    private double check(double rho, double q, float wave, double x, double y, double z) {
+        if (q > 0.85 || knot.maxRadius() < 4) return 0;
         double a = (x - px) * across.x + (y - py) * across.y + (z - pz) * across.z;
         double b = (x - px) * up.x + (y - py) * up.y + (z - pz) * up.z;
         double deepest = 0;
-        for (double angle : checks) {
-            double c = StrictMath.cos(angle);
-            double d = StrictMath.sin(angle);
-            if (a * c + b * d <= 0) continue;
-            double off = Math.abs(a * d - b * c);
-            double half = 0.16 * (1 - q / 0.8) + 0.03;
+        for (Check check : checks) {
+            if (q > check.reaches() || a * check.cos() + b * check.sin() <= 0) continue;
+            double off = Math.abs(a * check.sin() - b * check.cos() + 0.05 * rho * (wave + 0.3));
+            double half = 0.20 * (1 - q / check.reaches()) + 0.02;
             deepest = Math.max(deepest, clamp(1.4 - off / half));
         }
-        return 0.75 * deepest * clamp(rho);
+        return 0.7 * deepest * clamp(rho);
     }
 
     private static double clamp(double t) {

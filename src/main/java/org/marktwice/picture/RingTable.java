@@ -12,6 +12,8 @@ final class RingTable {
     static final int PER_PIXEL = 4;
 
     private static final double VARIES = 0.28;
+    /** A ring's edge is never sharper than this either way, millimetres: it keeps flat grain free of steps. */
+    private static final double EDGE = 0.045;
     /** Distance over which the heartwood's tint comes in, millimetres. */
     private static final double HEART_EDGE = 3.5;
 
@@ -25,10 +27,11 @@ final class RingTable {
      */
     RingTable(WoodLook look, long seed, double ringWidth, double from, double to, double pixel) {
         this.from = from;
-        double fine = Math.max(0.002, Math.min(0.04, pixel / 8));
+        double fine = Math.max(0.01, Math.min(0.03, pixel / 8));
         this.perMm = (float) (1 / fine);
         int n = (int) Math.ceil((to - from) / fine) + 2;
         float[][] channels = fill(look, seed, ringWidth, fine, n);
+        for (float[] c : channels) soften(c, (int) Math.round(EDGE / fine));
         for (int l = 0; l < LEVELS; l++) {
             level[l] = filtered(channels, (int) Math.round(l * pixel / PER_PIXEL / fine / 2));
         }
@@ -70,12 +73,29 @@ final class RingTable {
         }
     }
 
+    private static void soften(float[] channel, int half) {
+        int n = channel.length;
+        for (int times = 0; times < 2; times++) {
+            double[] sum = sums(channel);
+            for (int i = 0; i < n; i++) {
+                int a = Math.max(0, i - half);
+                int b = Math.min(n, i + half + 1);
+                channel[i] = (float) ((sum[b] - sum[a]) / (b - a));
+            }
+        }
+    }
+
+    private static double[] sums(float[] channel) {
+        double[] sum = new double[channel.length + 1];
+        for (int i = 0; i < channel.length; i++) sum[i + 1] = sum[i] + channel[i];
+        return sum;
+    }
+
     private static int[] filtered(float[][] channels, int half) {
         int n = channels[0].length;
         int[] out = new int[n];
         for (int c = 0; c < 4; c++) {
-            double[] sum = new double[n + 1];
-            for (int i = 0; i < n; i++) sum[i + 1] = sum[i] + channels[c][i];
+            double[] sum = sums(channels[c]);
             for (int i = 0; i < n; i++) {
                 int a = Math.max(0, i - half);
                 int b = Math.min(n, i + half + 1);
@@ -103,7 +123,7 @@ final class RingTable {
             double swing = 0.6 * ValueNoise.unit(seed, 11, year) + 0.4 * ValueNoise.unit(seed, 12, year / 4);
             this.width = mean * Math.max(1 - VARIES, Math.min(1 + VARIES, 1 + 1.6 * VARIES * (2 * swing - 1)));
             this.tone = 1 + 0.035 * (ValueNoise.unit(seed, 13, year) - 0.5);
-            this.depth = 0.70 + 0.30 * ValueNoise.unit(seed, 14, year);
+            this.depth = 0.78 + 0.22 * ValueNoise.unit(seed, 14, year);
             this.share = 0.25 + 0.50 * ValueNoise.unit(seed, 15, year);
         }
 

@@ -103,12 +103,14 @@ record SheetLayout(
         boolean first = method == WorkingDrawing.Method.FIRST_ANGLE;
         double between = first ? Math.max(gap, belowSide + 4) : gap;
         double foot = first ? below : Math.max(below, belowSide);
+        // a short size across the side view has its text beside it
+        double right = level * 2.4;
         double symbolRoom = level * 1.5;
         double scale = Math.min(
-                (w - left - gap - 6) / (o.across() + o.deep()),
+                (w - left - gap - right) / (o.across() + o.deep()),
                 (h - foot - between - symbolRoom) / (o.high() + o.deep()));
         if (scale <= 0.004) return null;
-        double wide = left + scale * (o.across() + o.deep()) + gap;
+        double wide = left + scale * (o.across() + o.deep()) + gap + right;
         double x = area.getX() + Math.max(0, (w - wide) / 2) + left;
         double high = scale * (o.high() + o.deep()) + between + foot;
         double y = area.getMaxY() - (beside ? Math.max(symbolRoom, (area.getHeight() - high) / 2) : symbolRoom) - high;

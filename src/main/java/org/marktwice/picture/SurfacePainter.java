@@ -105,7 +105,7 @@ public final class SurfacePainter {
             List<Mark> marks = new ArrayList<>(p.state().marks());
             if (!marks.contains(mark)) marks.add(mark);
             double size = FaceMarks.height(mark.on(), mark.towards(), p.board());
-            double width = Math.max(1.3 * px, Math.min(0.95, size * 0.05));
+            double width = Math.max(1.3 * px, Math.min(1.15, size * 0.055));
             Path2D.Double path = FaceMarks.path(mark, marks, p.board());
             if (p.pointed() instanceof Pointed.AtMark at && at.step() == mark.step()) glow(path);
             Pencil.draw(g, path, width, palette.of(Ink.PENCIL), opacity);

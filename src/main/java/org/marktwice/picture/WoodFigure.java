@@ -49,7 +49,7 @@ public final class WoodFigure {
         this.wanderY = new ValueNoise(seed, 1, 180, 1, 1);
         this.wanderZ = new ValueNoise(seed, 2, 180, 1, 1);
         this.swelling = new ValueNoise(seed, 3, 220, 46, 46);
-        this.roughness = new ValueNoise(seed, 4, 30, 2.6, 2.6);
+        this.roughness = new ValueNoise(seed, 4, 42, 4.5, 4.5);
         this.streaks = new ValueNoise(seed, 5, 90, 1.7, 1.7);
         this.fibres = new ValueNoise(seed, 6, 15, 0.34, 0.34);
         this.flecks = new ValueNoise(seed, 7, look.pores() > look.rays() ? 8 : 3, 0.36, 0.36);

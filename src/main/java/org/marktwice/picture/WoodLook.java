@@ -37,7 +37,7 @@ record WoodLook(
         DIFFUSE
     }
 
-    private static final WoodLook PINE = softwood(0xEBCD9C, 0xBB8349, 0xE3B983, 0xAE7440, 74);
+    private static final WoodLook PINE = softwood(0xECCF9F, 0xB67D44, 0xE5BD88, 0xAA6F3C, 74);
     private static final WoodLook WHITE_PINE = softwood(0xF0D9AE, 0xCFA26A, 0xE8C797, 0xC08F59, 80);
     private static final WoodLook SPRUCE = softwood(0xF1DDB4, 0xCDA167, 0xEFD8AD, 0xC99A60, 90);
     private static final WoodLook DOUGLAS_FIR = softwood(0xEBCBA0, 0xAE6D3F, 0xE0AC7C, 0x9A5632, 130);
@@ -47,9 +47,9 @@ record WoodLook(
     private static final WoodLook ASH =
             hardwood(Rings.RING_POROUS, 0xEBDABA, 0xB08A5A, 0xDDC49B, 0xA17A4D, 85, 0.15, 0.9);
     private static final WoodLook CHERRY =
-            hardwood(Rings.DIFFUSE, 0xE3C299, 0xC09060, 0xC98F62, 0xA0653F, 150, 0.45, 0.25);
+            hardwood(Rings.DIFFUSE, 0xE6CAA4, 0xC59A6C, 0xD0A078, 0xA97450, 150, 0.45, 0.25);
     private static final WoodLook POPLAR =
-            hardwood(Rings.DIFFUSE, 0xEBE3C2, 0xCDBE93, 0xC3BD8A, 0x9A9763, 90, 0.15, 0.2);
+            hardwood(Rings.DIFFUSE, 0xECE4C6, 0xD0C199, 0xCFC79C, 0xA8A377, 70, 0.15, 0.2);
     private static final WoodLook WALNUT =
             hardwood(Rings.DIFFUSE, 0xCDB08A, 0x9C7A55, 0x86603F, 0x573A26, 160, 0.2, 1.0);
 

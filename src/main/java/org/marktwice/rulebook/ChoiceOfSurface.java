@@ -15,6 +15,7 @@ import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.Trace;
+import org.marktwice.timber.Trueness;
 
 /**
  * Of the surfaces that the drawing and the planing leave, the face side is the better one by the workshop's setting.
@@ -93,7 +94,7 @@ final class ChoiceOfSurface implements Rule {
     }
 
     private static double departure(Workpiece w, Surface surface) {
-        return w.situation().departure(w.board(), surface);
+        return Trueness.departure(w.board(), surface);
     }
 
     /** @param together the diameter of one knot as large as all of them together, millimetres */

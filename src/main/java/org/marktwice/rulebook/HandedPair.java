@@ -80,8 +80,8 @@ final class HandedPair implements Rule {
             "matePart", mate.part().id(),
             "looks", out.sideLooks(),
             "edgeLooks", out.edgeLooks(),
-            "mateLooks", mate.sideLooks(),
-            "mateEdgeLooks", mate.edgeLooks(),
+            "sidesLook", distinct(mate.sideLooks(), out.sideLooks()),
+            "edgesLook", distinct(mate.edgeLooks(), out.edgeLooks()),
             "end", out.turn().looking(out.low()),
             "mateEnd", mate.turn().looking(out.low()),
             "place", out.low()
@@ -94,6 +94,10 @@ final class HandedPair implements Rule {
         return out.slip(pair, mate)
                 .map(s -> found.wrong("says.alike-joint", with(all, s)))
                 .orElseGet(() -> found.wrong("says.alike", all));
+    }
+
+    private static List<Direction> distinct(Direction one, Direction other) {
+        return one == other ? List.of(one) : List.of(one, other);
     }
 
     private static Object[] with(Object[] all, HandedBoard.Slip slip) {

@@ -13,7 +13,6 @@ import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
-import org.marktwice.timber.Surface;
 
 /**
  * What the rules judge: a scenario and what has been done so far. What follows from the scenario alone (the model answer,
@@ -67,11 +66,6 @@ public final class Situation {
     /** The best trim of a board that fits a part, turned so. */
     public Option best(Board board, Part part, Turn turn) {
         return workings.best(board, part, turn);
-    }
-
-    /** How far a surface departs from a plane, millimetres. */
-    public double departure(Board board, Surface surface) {
-        return workings.departure(board, surface);
     }
 
     /** Whether a board has what a part needs in stuff, size and cup, knots apart. */

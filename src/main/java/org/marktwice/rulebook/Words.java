@@ -45,8 +45,9 @@ final class Words {
             case "parts-or" -> list(value, "or", this::part);
             case "joint" -> list(value, "and", this::joint);
             case "dir" -> list(value, "or", v -> towards(direction(v)));
+            case "dir-and" -> list(value, "and", v -> towards(direction(v)));
             case "place" -> list(value, "and", v -> "at the " + direction(v).id());
-            case "tool" -> list(value, "and", v -> tool(v).spoken().replace("straight edge", "straight-edge"));
+            case "tool" -> list(value, "and", v -> spoken(tool(v)));
             case "trial" -> list(value, "and", Words::trial);
             case "reason" -> reason(value);
             case "list" -> list(value, "and", Words::text);
@@ -109,6 +110,10 @@ final class Words {
 
     private static Tool tool(Object value) {
         return value instanceof Tool t ? t : Tool.of(text(value)).orElseThrow(() -> unknown("tool", value));
+    }
+
+    private static String spoken(Tool tool) {
+        return tool == Tool.WINDING_STICKS ? tool.spoken() : tool.id();
     }
 
     /** A way to prove a surface. */

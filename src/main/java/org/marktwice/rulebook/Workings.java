@@ -14,8 +14,6 @@ import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
-import org.marktwice.timber.Surface;
-import org.marktwice.timber.Trueness;
 
 /**
  * What follows from one scenario alone, whatever is done at the bench, computed when first asked for and kept: the rules
@@ -28,12 +26,9 @@ final class Workings {
     private final Map<Lie, Option> judged = new ConcurrentHashMap<>();
     private final Map<Lie, List<Nearness>> near = new ConcurrentHashMap<>();
     private final Map<Facing, Option> facing = new ConcurrentHashMap<>();
-    private final Map<On, Double> departures = new ConcurrentHashMap<>();
     private @Nullable ModelAnswer model;
 
     private record Facing(String board, String part, Turn turn) {}
-
-    private record On(String board, Surface surface) {}
 
     private record Pairing(String board, String part) {
         static Pairing of(Board board, Part part) {
@@ -67,10 +62,6 @@ final class Workings {
     Option best(Board board, Part part, Turn turn) {
         return facing.computeIfAbsent(
                 new Facing(board.id(), part.id(), turn), key -> Options.best(scenario, board, part, turn));
-    }
-
-    double departure(Board board, Surface surface) {
-        return departures.computeIfAbsent(new On(board.id(), surface), key -> Trueness.departure(board, surface));
     }
 
     boolean fits(Board board, Part part) {
