@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
@@ -73,7 +74,7 @@ public final class Commands {
 
     /** All commands: each screen lists its own, and is named here. */
     public static List<Command> all() {
-        return Stream.of(WindowCommands.ALL).flatMap(List::stream).toList();
+        return Stream.of(WindowCommands.ALL, StartScreen.ALL, HandInScreen.ALL).flatMap(List::stream).toList();
     }
 
     public static List<Command> of(Place place) {
@@ -163,19 +164,27 @@ public final class Commands {
 
         @Override
         public boolean isEnabled() {
-            return deed.isEnabled() && !(Keys.isTyped(key) && typing());
+            return deed.isEnabled() && !Keys.typedInto(key);
         }
 
         @Override
         public void actionPerformed(ActionEvent event) {
             deed.actionPerformed(event);
         }
+    }
 
-        private static boolean typing() {
-            @Nullable
-            Component focused =
-                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-            return focused instanceof JTextComponent text && text.isEditable();
+    /** A menu item for a deed, which too keeps plain letters for whoever is being typed into. */
+    static final class Item extends JMenuItem {
+        private static final long serialVersionUID = 1L;
+
+        Item(Deed deed) {
+            super(deed);
+            setName("item-" + deed.command().id());
+        }
+
+        @Override
+        protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+            return !Keys.typedInto(key) && super.processKeyBinding(key, event, condition, pressed);
         }
     }
 
@@ -194,6 +203,12 @@ public final class Commands {
             int strong = InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK | InputEvent.META_DOWN_MASK;
             boolean function = key.getKeyCode() >= KeyEvent.VK_F1 && key.getKeyCode() <= KeyEvent.VK_F12;
             return (key.getModifiers() & strong) == 0 && !function && key.getKeyCode() != KeyEvent.VK_ESCAPE;
+        }
+
+        /** Whether this key, pressed now, belongs to a text field. */
+        static boolean typedInto(KeyStroke key) {
+            @Nullable Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            return isTyped(key) && focused instanceof JTextComponent text && text.isEditable();
         }
 
         static String spoken(KeyStroke key) {

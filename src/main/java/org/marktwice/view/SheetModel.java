@@ -149,6 +149,27 @@ public final class SheetModel {
                 titles(new TreeSet<>(said), r -> !lost.contains(r)));
     }
 
+    /** The worst verdict on each part: its own, and those on the board that is named as it. */
+    public Map<String, Verdict> verdicts() {
+        Map<String, Verdict> worst = new LinkedHashMap<>();
+        for (Part part : scenario().drawing().parts()) {
+            groups.stream()
+                    .flatMap(g -> g.lines().stream())
+                    .filter(l -> part.id().equals(partOf(l)))
+                    .map(Line::verdict)
+                    .min(Comparator.comparingInt(SheetModel::rank))
+                    .ifPresent(v -> worst.put(part.id(), v));
+        }
+        return worst;
+    }
+
+    private @Nullable String partOf(Line line) {
+        String part = line.finding().subject().part();
+        if (part != null || line.board() == null) return part;
+        BoardState state = bench.board(line.board());
+        return state.named().filter(n -> state.setAside().isEmpty()).map(n -> n.part()).orElse(null);
+    }
+
     private static List<String> titles(Set<String> rules, java.util.function.Predicate<String> which) {
         return rules.stream().filter(which).map(r -> Texts.of(r).title()).toList();
     }
@@ -242,7 +263,7 @@ public final class SheetModel {
         };
     }
 
-    private static String fixed(double value, int places) {
+    static String fixed(double value, int places) {
         return String.format(Locale.ROOT, "%." + places + "f", value);
     }
 

@@ -1,0 +1,113 @@
+package org.marktwice.view;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.ListCellRenderer;
+import org.marktwice.picture.Ink;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Look.Style;
+
+/** An exercise on the start page's list: its picture, its title and how one stands with it; the level above its first. */
+final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario> {
+    private static final long serialVersionUID = 1L;
+    private static final int ROW = 96;
+    private static final int LEVEL = 32;
+    private static final int GAP = 8;
+
+    private final transient Exercises exercises;
+    private transient Scenario scenario;
+    private boolean opensLevel;
+    private boolean selected;
+
+    ExerciseRow(Exercises exercises) {
+        this.exercises = exercises;
+        this.scenario = exercises.all().get(0);
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+            JList<? extends Scenario> list, Scenario value, int index, boolean isSelected, boolean focused) {
+        scenario = value;
+        opensLevel = exercises.opensLevel(index);
+        selected = isSelected;
+        getAccessibleContext().setAccessibleName(spoken());
+        return this;
+    }
+
+    private String spoken() {
+        String mark = exercises.mark(scenario);
+        return "Level " + scenario.level() + ", " + scenario.title() + (mark.isEmpty() ? "" : ", " + mark);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Look.px(360), Look.px(ROW + GAP + (opensLevel ? LEVEL : 0)));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        double top = 0;
+        if (opensLevel) {
+            g.setFont(Style.HEADING.font());
+            g.setColor(Look.colour(Ink.QUIET));
+            g.drawString("LEVEL " + scenario.level(), Look.px(2), Look.px(LEVEL - 10));
+            top = Look.px(LEVEL);
+        }
+        double height = Look.px(ROW);
+        Card.paint(g, 1, top + 1, getWidth() - 2, height - 2, selected);
+        double picture = Look.px(128);
+        double inset = Look.px(10);
+        JobPane.paint(
+                g,
+                scenario,
+                new Rectangle2D.Double(inset, top + inset, picture - inset, height - 2 * inset));
+        int x = (int) (picture + inset);
+        int room = getWidth() - x - Look.px(16);
+        int y = (int) (top + Look.px(36));
+        line(g, scenario.title(), Style.SUBTITLE, Ink.INK, x, y, room);
+        line(g, Exercises.stages(scenario), Style.NOTE, Ink.QUIET, x, y + Look.px(20), room);
+        String mark = exercises.mark(scenario);
+        if (!mark.isEmpty()) line(g, mark, Style.NOTE, Ink.ACTION, x, y + Look.px(40), room);
+        g.dispose();
+    }
+
+    private static void line(Graphics2D g, String text, Style style, Ink ink, int x, int y, int room) {
+        g.setFont(style.font());
+        g.setColor(Look.colour(ink));
+        g.drawString(clipped(text, g.getFontMetrics(), room), x, y);
+    }
+
+    /** The text, or as much of it as there is room for and an ellipsis. */
+    static String clipped(String text, FontMetrics metrics, int room) {
+        if (metrics.stringWidth(text) <= room) return text;
+        String shorter = text;
+        while (!shorter.isEmpty() && metrics.stringWidth(shorter + "…") > room) {
+            shorter = shorter.substring(0, shorter.length() - 1);
+        }
+        return shorter.stripTrailing() + "…";
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.LIST_ITEM;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

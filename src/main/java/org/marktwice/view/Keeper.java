@@ -1,0 +1,57 @@
+package org.marktwice.view;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.Journal;
+import org.marktwice.scenario.Scenario;
+
+/**
+ * Keeps a session's actions in a journal. The file of a new attempt is begun with its first action, so that looking at an
+ * exercise leaves nothing behind.
+ */
+final class Keeper implements Session.Sink, Closeable {
+    /** Begins the journal when the first action comes. */
+    interface Beginning {
+        Journal begin() throws FileRefused;
+    }
+
+    private final Beginning beginning;
+    private @Nullable Journal journal;
+
+    private Keeper(Beginning beginning, @Nullable Journal journal) {
+        this.beginning = beginning;
+        this.journal = journal;
+    }
+
+    static Keeper of(Journal journal) {
+        return new Keeper(() -> journal, journal);
+    }
+
+    static Keeper beginning(LearnerFolder folder, Scenario scenario, String learner, Instant now) {
+        return new Keeper(() -> folder.begin(scenario, learner, now), null);
+    }
+
+    @Override
+    public void append(Action action) throws IOException {
+        try {
+            Journal open = journal;
+            if (open == null) {
+                open = beginning.begin();
+                journal = open;
+            }
+            open.append(action);
+        } catch (FileRefused e) {
+            throw new IOException(e.reason(), e);
+        }
+    }
+
+    @Override
+    public void close() {
+        Journal open = journal;
+        if (open != null) open.close();
+    }
+}

@@ -1,0 +1,190 @@
+package org.marktwice.view;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Attempt;
+import org.marktwice.files.AttemptFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.Journal;
+import org.marktwice.rulebook.MarkSheet;
+import org.marktwice.rulebook.RuleBook;
+import org.marktwice.rulebook.Situation;
+import org.marktwice.scenario.Scenario;
+
+/**
+ * Where a learner's attempts and settings live: the system property {@code marktwice.home}, else the environment's
+ * {@code MARKTWICE_HOME}, else the folder {@code Marktwice} of the user. Marks are computed from the attempts each time the
+ * program runs, and kept in memory only.
+ */
+public final class LearnerFolder {
+    private static final String ENDING = ".attempt.jsonl";
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private final Path folder;
+    private final Map<Path, Read> known = new HashMap<>();
+
+    public LearnerFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    public static LearnerFolder ofThisUser() {
+        String set = System.getProperty("marktwice.home");
+        if (set == null || set.isBlank()) set = System.getenv("MARKTWICE_HOME");
+        if (set == null || set.isBlank()) return new LearnerFolder(Path.of(System.getProperty("user.home"), "Marktwice"));
+        return new LearnerFolder(Path.of(set));
+    }
+
+    /**
+     * How a learner stands with an exercise.
+     *
+     * @param best the mark sheet of the best attempt handed in; empty where none was
+     * @param left the attempt to go on with, the latest; empty where all were handed in
+     * @param tries how many attempts were handed in
+     * @param refused files of this exercise that can't be read, one line each
+     */
+    public record Standing(Optional<Best> best, Optional<Path> left, int tries, List<String> refused) {
+        public static final Standing NONE = new Standing(Optional.empty(), Optional.empty(), 0, List.of());
+    }
+
+    public record Best(double marks, double outOf, Path file) {
+        double share() {
+            return outOf > 0 ? marks / outOf : 0;
+        }
+    }
+
+    /** @param stamp tells whether the file has changed since */
+    private record Read(String stamp, AttemptFile.@Nullable Opened opened, @Nullable Best mark, @Nullable String refused) {}
+
+    public Path folder() {
+        return folder;
+    }
+
+    public Settings settings() {
+        return Settings.read(settingsFile());
+    }
+
+    public void save(Settings settings) throws IOException {
+        settings.write(settingsFile());
+    }
+
+    private Path settingsFile() {
+        return folder.resolve("settings.json");
+    }
+
+    /** Begins an attempt's file. */
+    public Journal begin(Scenario scenario, String learner, Instant now) throws FileRefused {
+        Attempt header = header(scenario, learner, now);
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new FileRefused(folder.toString(), "the folder for attempts can't be made: " + e.getMessage());
+        }
+        String name = scenario.id() + "-" + forFile(learner) + "-" + STAMP.format(now);
+        Path file = folder.resolve(name + ENDING);
+        for (int more = 2; Files.exists(file); more++) file = folder.resolve(name + "-" + more + ENDING);
+        return Journal.create(file, header);
+    }
+
+    /** The attempt before anything was done. */
+    public static Attempt header(Scenario scenario, String learner, Instant now) {
+        String who = learner.isBlank() ? "unnamed" : learner.strip();
+        return new Attempt(
+                scenario.id(), scenario.digest(), who, now.truncatedTo(ChronoUnit.SECONDS).toString(), List.of());
+    }
+
+    /** How this learner stands with an exercise. Reads and marks what has changed since it was last asked. */
+    public synchronized Standing standing(Scenario scenario, String learner) {
+        String who = header(scenario, learner, Instant.EPOCH).learner();
+        Situation situation = Situation.of(org.marktwice.bench.Bench.of(scenario));
+        List<String> refused = new ArrayList<>();
+        List<Best> marks = new ArrayList<>();
+        Path left = null;
+        for (Path file : files(scenario)) {
+            Read read = read(file, situation);
+            if (read.refused() != null) refused.add(read.refused());
+            AttemptFile.Opened opened = read.opened();
+            if (opened == null || !opened.file().attempt().learner().equals(who)) continue;
+            Best mark = read.mark();
+            if (mark != null) marks.add(mark);
+            else left = file;
+        }
+        Optional<Best> best = marks.stream().max(Comparator.comparingDouble(Best::share));
+        return new Standing(best, Optional.ofNullable(left), marks.size(), List.copyOf(refused));
+    }
+
+    /** The attempts' files at an exercise, oldest first. */
+    private List<Path> files(Scenario scenario) {
+        if (!Files.isDirectory(folder)) return List.of();
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.filter(f -> name(f).startsWith(scenario.id() + "-") && name(f).endsWith(ENDING))
+                    .sorted(Comparator.comparing(LearnerFolder::changed).thenComparing(LearnerFolder::name))
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private Read read(Path file, Situation situation) {
+        String stamp = changed(file) + " " + size(file) + " " + situation.scenario().digest();
+        Read before = known.get(file);
+        if (before != null && before.stamp().equals(stamp)) return before;
+        Read now = readAnew(file, stamp, situation);
+        known.put(file, now);
+        return now;
+    }
+
+    private static Read readAnew(Path file, String stamp, Situation situation) {
+        try {
+            AttemptFile read = AttemptFile.read(file);
+            // Another exercise whose id begins like this one's.
+            if (!read.attempt().scenario().equals(situation.scenario().id())) return new Read(stamp, null, null, null);
+            AttemptFile.Opened opened = read.on(situation.scenario());
+            if (!opened.bench().handedIn()) return new Read(stamp, opened, null, null);
+            MarkSheet sheet = RuleBook.judge(situation.at(opened.bench()));
+            return new Read(stamp, opened, new Best(sheet.marks(), sheet.outOf(), file), null);
+        } catch (FileRefused e) {
+            return new Read(stamp, null, null, name(file) + ": " + e.reason());
+        }
+    }
+
+    private static String name(Path file) {
+        return file.getFileName().toString();
+    }
+
+    private static long changed(Path file) {
+        try {
+            return Files.getLastModifiedTime(file).toMillis();
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+
+    private static long size(Path file) {
+        try {
+            return Files.size(file);
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+
+    /** A name fit for every file system: letters, digits and hyphens only. */
+    static String forFile(String learner) {
+        String plain = learner.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "unnamed" : plain;
+    }
+}

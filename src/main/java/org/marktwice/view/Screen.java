@@ -1,0 +1,25 @@
+package org.marktwice.view;
+
+import java.util.List;
+import javax.swing.JComponent;
+import org.marktwice.view.Commands.Deed;
+
+/** One of the window's screens. */
+interface Screen {
+    JComponent component();
+
+    /** The window's title while it is showing. */
+    String title();
+
+    /** The word of its menu. */
+    String menu();
+
+    /** What can be done on it, in the menu's order. */
+    List<Deed> deeds();
+
+    /** Takes the focus to where one begins. */
+    void focus();
+
+    /** It is shown no more; nothing may keep running. */
+    default void left() {}
+}

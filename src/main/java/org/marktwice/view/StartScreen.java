@@ -1,0 +1,263 @@
+package org.marktwice.view;
+
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
+import net.miginfocom.swing.MigLayout;
+import org.marktwice.picture.Ink;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.Commands.Place;
+import org.marktwice.view.Look.Style;
+
+/** The exercises, who is learning, and the way into each exercise. */
+final class StartScreen implements Screen {
+    static final Command ENTER =
+            new Command("enter-exercise", Place.START, "Go on or start", "ENTER", "Go on with the exercise, or start it");
+    static final Command ANEW =
+            new Command("start-anew", Place.START, "Start anew", "menu N", "Start the exercise from the beginning");
+    static final Command SHEET =
+            new Command("best-sheet", Place.START, "Best mark sheet", "menu B", "Show the mark sheet of your best attempt");
+    static final List<Command> ALL = List.of(ENTER, ANEW, SHEET);
+
+    /** What the page asks of the window. */
+    interface Host {
+        void begin(Scenario scenario);
+
+        void goOn(Scenario scenario);
+
+        void showBest(Scenario scenario);
+
+        void learner(String name);
+
+        void theme();
+
+        void textSize(int up);
+    }
+
+    private final Host host;
+    private final Exercises exercises;
+    private final DefaultListModel<Scenario> rows = new DefaultListModel<>();
+    private final JList<Scenario> list = new JList<>(rows);
+    private final JTextField learner = new JTextField(14);
+    private final JLabel title = Look.label("", Style.TITLE);
+    private final JLabel facts = Look.quiet("", Style.NOTE);
+    private final JTextArea brief = Look.prose("", Style.BODY, Ink.INK);
+    private final JTextArea notes = Look.prose("", Style.NOTE, Ink.QUIET);
+    private final JLabel mark = Look.label("", Style.STRONG);
+    private final JobPane picture = new JobPane();
+    private final JButton enter = Look.primary(new JButton("Start"));
+    private final JButton anew = new JButton();
+    private final JButton sheet = new JButton();
+    private final JLabel line = Look.label(" ", Style.BODY);
+    private final List<Deed> deeds;
+    private final JPanel page;
+
+    StartScreen(Host host, Exercises exercises, String learnerName) {
+        this.host = host;
+        this.exercises = exercises;
+        Deed entering = new Deed(ENTER, this::enterSelected, () -> selected().isPresent());
+        Deed starting = new Deed(ANEW, () -> selected().ifPresent(host::begin), () -> selected().isPresent());
+        Deed showing = new Deed(SHEET, () -> selected().ifPresent(host::showBest), this::hasBest);
+        deeds = List.of(entering, starting, showing);
+        anew.setAction(starting);
+        sheet.setAction(showing);
+        learner.setText(learnerName);
+        page = build();
+        Commands.install(page, deeds);
+        exercises.all().forEach(rows::addElement);
+        list.setSelectedIndex(0);
+    }
+
+    private JPanel build() {
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
+        whole.add(Bar.top("Marktwice", "Mark the timber, and see what comes of it", who()));
+        JPanel body = new JPanel(new MigLayout(
+                "insets 20 20 20 20, gap 20, fill", "[400:440:520,fill][grow,fill]", "[grow,fill]"));
+        body.add(exerciseList(), "growy, hmin 0");
+        body.add(detail(), "growy, hmin 0");
+        whole.add(body, "grow, hmin 0");
+        whole.add(Bar.bottom(line, Look.quiet(Cautions.LINE, Style.NOTE)));
+        return whole;
+    }
+
+    private JComponent who() {
+        JPanel who = new JPanel(new MigLayout("insets 0, gapx 8", "[][]24[][][]"));
+        who.setOpaque(false);
+        JLabel label = Look.quiet("Who is learning", Style.NOTE);
+        label.setLabelFor(learner);
+        learner.setName("learner");
+        learner.putClientProperty("JTextField.placeholderText", "name or number");
+        learner.setToolTipText("Goes on your attempts, so that they can be told apart");
+        learner.addActionListener(e -> list.requestFocusInWindow());
+        learner.addFocusListener(new java.awt.event.FocusAdapter() {
+            @Override
+            public void focusLost(java.awt.event.FocusEvent event) {
+                host.learner(learner.getText());
+            }
+        });
+        who.add(label);
+        who.add(learner);
+        who.add(small(Look.isDark() ? "Light" : "Dark", WindowCommands.THEME, host::theme));
+        who.add(small("Text −", WindowCommands.SMALLER, () -> host.textSize(-1)));
+        who.add(small("Text +", WindowCommands.LARGER, () -> host.textSize(+1)));
+        return who;
+    }
+
+    private static JButton small(String word, Command command, Runnable does) {
+        JButton button = Look.plain(new JButton(word));
+        button.setName(command.id());
+        button.setToolTipText(Commands.Keys.tooltip(command));
+        button.addActionListener(e -> does.run());
+        return button;
+    }
+
+    private JComponent exerciseList() {
+        list.setName("exercises");
+        list.getAccessibleContext().setAccessibleName("Exercises");
+        list.setOpaque(false);
+        list.setCellRenderer(new ExerciseRow(exercises));
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.addListSelectionListener(e -> showSelected());
+        list.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2) enterSelected();
+            }
+        });
+        JScrollPane scroll = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
+        return scroll;
+    }
+
+    private JComponent detail() {
+        Card card = new Card(new MigLayout(
+                "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]16[grow,fill]16[]12[]20[]"));
+        card.add(title);
+        card.add(facts);
+        card.add(picture, "grow, hmin 0, wmin 0");
+        card.add(brief, "growx, wmin 0, wmax 720lp");
+        card.add(notes, "growx, wmin 0, wmax 720lp");
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12", "[][][][]push[]"));
+        buttons.setOpaque(false);
+        enter.setName("enter");
+        enter.setToolTipText(Commands.Keys.tooltip(ENTER));
+        enter.addActionListener(e -> enterSelected());
+        anew.setName("anew");
+        sheet.setName("best-sheet");
+        buttons.add(enter);
+        buttons.add(anew, "hidemode 3");
+        buttons.add(sheet, "hidemode 3");
+        buttons.add(mark, "gapleft 12");
+        buttons.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE));
+        card.add(buttons, "growx");
+        return card;
+    }
+
+    Optional<Scenario> selected() {
+        return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    private boolean hasBest() {
+        return selected().flatMap(s -> exercises.standing(s).best()).isPresent();
+    }
+
+    private void enterSelected() {
+        selected().ifPresent(s -> {
+            if (exercises.standing(s).left().isPresent()) host.goOn(s);
+            else host.begin(s);
+        });
+    }
+
+    private void showSelected() {
+        selected().ifPresent(s -> {
+            LearnerFolder.Standing standing = exercises.standing(s);
+            title.setText(s.title());
+            facts.setText("Level " + s.level() + " · " + Exercises.stages(s) + " · " + Exercises.stuff(s));
+            brief.setText(s.brief());
+            notes.setText(note(s, standing));
+            picture.show(s);
+            picture.getAccessibleContext().setAccessibleName("Picture of the finished job: " + s.title());
+            mark.setText(marked(standing));
+            boolean left = standing.left().isPresent();
+            enter.setText(left ? "Go on" : "Start");
+            anew.setVisible(left);
+            sheet.setVisible(standing.best().isPresent());
+        });
+    }
+
+    private static String note(Scenario scenario, LearnerFolder.Standing standing) {
+        String refused = standing.refused().isEmpty() ? "" : "\nLeft aside: " + String.join("; ", standing.refused());
+        return Exercises.told(scenario) + refused;
+    }
+
+    private static String marked(LearnerFolder.Standing standing) {
+        return standing.best()
+                .map(b -> "Best mark " + SheetModel.number(b.marks()) + " of " + SheetModel.number(b.outOf()) + " in "
+                        + Exercises.count(standing.tries(), "try").replace("trys", "tries"))
+                .orElse(standing.left().isPresent() ? "You left it part-way." : "");
+    }
+
+    /** Shows the exercises and standings anew; the same one stays selected. */
+    void refresh() {
+        Scenario before = list.getSelectedValue();
+        if (!exercises.all().equals(java.util.Collections.list(rows.elements()))) {
+            rows.clear();
+            exercises.all().forEach(rows::addElement);
+        }
+        list.setSelectedValue(before, true);
+        if (list.getSelectedIndex() < 0) list.setSelectedIndex(0);
+        showSelected();
+        list.repaint();
+    }
+
+    void select(Scenario scenario) {
+        list.setSelectedValue(scenario, true);
+    }
+
+    /** Says something in the bottom line. */
+    void say(String words) {
+        line.setText(words.isEmpty() ? " " : words);
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public String title() {
+        return "Marktwice";
+    }
+
+    @Override
+    public String menu() {
+        return "Exercise";
+    }
+
+    @Override
+    public List<Deed> deeds() {
+        return deeds;
+    }
+
+    @Override
+    public void focus() {
+        list.requestFocusInWindow();
+    }
+}
