@@ -33,8 +33,7 @@ class Card extends JPanel {
     static void paint(Graphics2D g, double x, double y, double w, double h, boolean chosen) {
         double line = chosen ? 2 : 1;
         double arc = Look.px(12);
-        RoundRectangle2D box =
-                new RoundRectangle2D.Double(x + line / 2, y + line / 2, w - line, h - line, arc, arc);
+        RoundRectangle2D box = new RoundRectangle2D.Double(x + line / 2, y + line / 2, w - line, h - line, arc, arc);
         g.setColor(Look.colour(Ink.PANEL));
         g.fill(box);
         g.setColor(Look.colour(chosen ? Ink.ACTION : Ink.BORDER));

@@ -4,7 +4,8 @@ import java.util.List;
 
 /** What is said before real work. Never a barrier to practice. */
 final class Cautions {
-    static final String LINE = "At the real bench: work held, both hands behind the edge. Your teacher's and workshop's rules come first.";
+    static final String LINE =
+            "At the real bench: work held, both hands behind the edge. Your teacher's and workshop's rules come first.";
 
     static final List<String> ALL = List.of(
             "Follow your teacher, and the workshop's own rules and risk assessment. They decide.",

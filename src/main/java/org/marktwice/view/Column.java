@@ -5,8 +5,8 @@ import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.Scrollable;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.Scrollable;
 
 /** What scrolls up and down and is as wide as its window, so that prose in it wraps. */
 final class Column extends JPanel implements Scrollable {

@@ -74,7 +74,9 @@ public final class Commands {
 
     /** All commands: each screen lists its own, and is named here. */
     public static List<Command> all() {
-        return Stream.of(WindowCommands.ALL, StartScreen.ALL, HandInScreen.ALL).flatMap(List::stream).toList();
+        return Stream.of(WindowCommands.ALL, StartScreen.ALL, HandInScreen.ALL)
+                .flatMap(List::stream)
+                .toList();
     }
 
     public static List<Command> of(Place place) {
@@ -207,7 +209,9 @@ public final class Commands {
 
         /** Whether this key, pressed now, belongs to a text field. */
         static boolean typedInto(KeyStroke key) {
-            @Nullable Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            @Nullable
+            Component focused =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
             return isTyped(key) && focused instanceof JTextComponent text && text.isEditable();
         }
 

@@ -66,10 +66,7 @@ final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario>
         Card.paint(g, 1, top + 1, getWidth() - 2, height - 2, selected);
         double picture = Look.px(128);
         double inset = Look.px(10);
-        JobPane.paint(
-                g,
-                scenario,
-                new Rectangle2D.Double(inset, top + inset, picture - inset, height - 2 * inset));
+        JobPane.paint(g, scenario, new Rectangle2D.Double(inset, top + inset, picture - inset, height - 2 * inset));
         int x = (int) (picture + inset);
         int room = getWidth() - x - Look.px(16);
         int y = (int) (top + Look.px(36));

@@ -32,7 +32,8 @@ final class Exercises {
 
     /** Whether this is the first exercise of its level. */
     boolean opensLevel(int index) {
-        return index == 0 || scenarios.get(index - 1).level() != scenarios.get(index).level();
+        return index == 0
+                || scenarios.get(index - 1).level() != scenarios.get(index).level();
     }
 
     void stands(Scenario scenario, LearnerFolder.Standing standing) {

@@ -29,7 +29,11 @@ final class HandInScreen implements Screen {
     static final Command BACK =
             new Command("back-to-bench", Place.HAND_IN, "Back to the bench", "ESCAPE", "Go back and change something");
     static final Command HAND_IN = new Command(
-            "hand-in-with-estimate", Place.HAND_IN, "Hand in", "menu ENTER", "Hand in with this estimate, and be marked");
+            "hand-in-with-estimate",
+            Place.HAND_IN,
+            "Hand in",
+            "menu ENTER",
+            "Hand in with this estimate, and be marked");
     static final Command SKIP = new Command(
             "hand-in-without", Place.HAND_IN, "Hand in without an estimate", "menu K", "Hand in and be marked");
     static final List<Command> ALL = List.of(HAND_IN, SKIP, BACK);

@@ -45,7 +45,8 @@ public final class LearnerFolder {
     public static LearnerFolder ofThisUser() {
         String set = System.getProperty("marktwice.home");
         if (set == null || set.isBlank()) set = System.getenv("MARKTWICE_HOME");
-        if (set == null || set.isBlank()) return new LearnerFolder(Path.of(System.getProperty("user.home"), "Marktwice"));
+        if (set == null || set.isBlank())
+            return new LearnerFolder(Path.of(System.getProperty("user.home"), "Marktwice"));
         return new LearnerFolder(Path.of(set));
     }
 
@@ -68,7 +69,11 @@ public final class LearnerFolder {
     }
 
     /** @param stamp tells whether the file has changed since */
-    private record Read(String stamp, AttemptFile.@Nullable Opened opened, @Nullable Best mark, @Nullable String refused) {}
+    private record Read(
+            String stamp,
+            AttemptFile.@Nullable Opened opened,
+            @Nullable Best mark,
+            @Nullable String refused) {}
 
     public Path folder() {
         return folder;
@@ -104,7 +109,11 @@ public final class LearnerFolder {
     public static Attempt header(Scenario scenario, String learner, Instant now) {
         String who = learner.isBlank() ? "unnamed" : learner.strip();
         return new Attempt(
-                scenario.id(), scenario.digest(), who, now.truncatedTo(ChronoUnit.SECONDS).toString(), List.of());
+                scenario.id(),
+                scenario.digest(),
+                who,
+                now.truncatedTo(ChronoUnit.SECONDS).toString(),
+                List.of());
     }
 
     /** How this learner stands with an exercise. Reads and marks what has changed since it was last asked. */
@@ -140,7 +149,8 @@ public final class LearnerFolder {
     }
 
     private Read read(Path file, Situation situation) {
-        String stamp = changed(file) + " " + size(file) + " " + situation.scenario().digest();
+        String stamp =
+                changed(file) + " " + size(file) + " " + situation.scenario().digest();
         Read before = known.get(file);
         if (before != null && before.stamp().equals(stamp)) return before;
         Read now = readAnew(file, stamp, situation);

@@ -167,7 +167,10 @@ public final class SheetModel {
         String part = line.finding().subject().part();
         if (part != null || line.board() == null) return part;
         BoardState state = bench.board(line.board());
-        return state.named().filter(n -> state.setAside().isEmpty()).map(n -> n.part()).orElse(null);
+        return state.named()
+                .filter(n -> state.setAside().isEmpty())
+                .map(n -> n.part())
+                .orElse(null);
     }
 
     private static List<String> titles(Set<String> rules, java.util.function.Predicate<String> which) {

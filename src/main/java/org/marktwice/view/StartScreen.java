@@ -25,12 +25,12 @@ import org.marktwice.view.Look.Style;
 
 /** The exercises, who is learning, and the way into each exercise. */
 final class StartScreen implements Screen {
-    static final Command ENTER =
-            new Command("enter-exercise", Place.START, "Go on or start", "ENTER", "Go on with the exercise, or start it");
+    static final Command ENTER = new Command(
+            "enter-exercise", Place.START, "Go on or start", "ENTER", "Go on with the exercise, or start it");
     static final Command ANEW =
             new Command("start-anew", Place.START, "Start anew", "menu N", "Start the exercise from the beginning");
-    static final Command SHEET =
-            new Command("best-sheet", Place.START, "Best mark sheet", "menu B", "Show the mark sheet of your best attempt");
+    static final Command SHEET = new Command(
+            "best-sheet", Place.START, "Best mark sheet", "menu B", "Show the mark sheet of your best attempt");
     static final List<Command> ALL = List.of(ENTER, ANEW, SHEET);
 
     /** What the page asks of the window. */
@@ -70,7 +70,8 @@ final class StartScreen implements Screen {
         this.host = host;
         this.exercises = exercises;
         Deed entering = new Deed(ENTER, this::enterSelected, () -> selected().isPresent());
-        Deed starting = new Deed(ANEW, () -> selected().ifPresent(host::begin), () -> selected().isPresent());
+        Deed starting = new Deed(
+                ANEW, () -> selected().ifPresent(host::begin), () -> selected().isPresent());
         Deed showing = new Deed(SHEET, () -> selected().ifPresent(host::showBest), this::hasBest);
         deeds = List.of(entering, starting, showing);
         anew.setAction(starting);
@@ -85,8 +86,8 @@ final class StartScreen implements Screen {
     private JPanel build() {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         whole.add(Bar.top("Marktwice", "Mark the timber, and see what comes of it", who()));
-        JPanel body = new JPanel(new MigLayout(
-                "insets 20 20 20 20, gap 20, fill", "[400:440:520,fill][grow,fill]", "[grow,fill]"));
+        JPanel body = new JPanel(
+                new MigLayout("insets 20 20 20 20, gap 20, fill", "[400:440:520,fill][grow,fill]", "[grow,fill]"));
         body.add(exerciseList(), "growy, hmin 0");
         body.add(detail(), "growy, hmin 0");
         whole.add(body, "grow, hmin 0");
