@@ -1,0 +1,82 @@
+package org.marktwice.view.bench;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Place;
+
+/** What can be done at the bench. */
+public final class BenchCommands {
+    public static final Command FACE_SIDE = bench("face-side", "Face side", "F", "Make the face-side mark");
+    public static final Command FACE_EDGE = bench("face-edge", "Face edge", "E", "Make the face-edge mark");
+    public static final Command NAME = bench("name", "Name", "N", "Write a part's name on the board");
+    public static final Command RULE = bench("rule", "Measure", "M", "Lay the steel rule between two points");
+    public static final Command STRAIGHT_EDGE =
+            bench("straight-edge", "Straight-edge", "S", "Try a surface with the straight-edge");
+    public static final Command WINDING_STICKS =
+            bench("winding-sticks", "Winding sticks", "W", "Try a surface for wind");
+    public static final Command TRY_SQUARE = bench("try-square", "Try-square", "Q", "Try a surface for square");
+    public static final Command TURN =
+            bench("turn", "Turn in the job", "T", "Turn the board as it will lie in the job");
+    public static final Command TRIM = bench("trim", "Trim", "X", "Slide the board along its part's length");
+    public static final Command SET_ASIDE = bench("set-aside", "Set aside", "A", "Refuse the board, and say why");
+    public static final Command RUB_OUT = bench("rub-out", "Rub out", "R", "Rub out pencil");
+    public static final Command PUT_DOWN = bench("put-down", "Put down", "ESCAPE", "Put the tool down");
+
+    /** What is taken in the hand, in the order in which it is needed. */
+    public static final List<Command> TOOLS = List.of(
+            FACE_SIDE,
+            FACE_EDGE,
+            NAME,
+            RULE,
+            STRAIGHT_EDGE,
+            WINDING_STICKS,
+            TRY_SQUARE,
+            TURN,
+            TRIM,
+            SET_ASIDE,
+            RUB_OUT);
+
+    public static final Command LEFT =
+            bench("left", "Left", "LEFT", "Roll the board a quarter turn; with a tool: move left");
+    public static final Command RIGHT =
+            bench("right", "Right", "RIGHT", "Roll the board a quarter turn; with a tool: move right");
+    public static final Command UP = bench("up", "Up", "UP", "Turn the board end for end; with a tool: move up");
+    public static final Command DOWN =
+            bench("down", "Down", "DOWN", "Turn the board end for end; with a tool: move down");
+    public static final Command ENTER = bench("enter", "Do it", "ENTER", "Do with the tool what it shows");
+
+    public static final Command NEXT_BOARD = bench("next-board", "Next board", "PAGE_DOWN", "Take the next board");
+    public static final Command BOARD_BEFORE =
+            bench("board-before", "Board before", "PAGE_UP", "Take the board before");
+    public static final Command UNDO = bench("undo", "Undo", "menu Z", "Take the last action back");
+    public static final Command REDO = bench("redo", "Redo", "menu Y", "Do it again");
+    public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
+    public static final Command MENU =
+            bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
+    public static final Command HAND_IN = bench("hand-in", "Hand in", "menu ENTER", "Hand the work in to be marked");
+
+    public static final List<Command> ALL = Stream.concat(
+                    TOOLS.stream(),
+                    Stream.of(
+                            PUT_DOWN,
+                            LEFT,
+                            RIGHT,
+                            UP,
+                            DOWN,
+                            ENTER,
+                            NEXT_BOARD,
+                            BOARD_BEFORE,
+                            UNDO,
+                            REDO,
+                            REPORT,
+                            MENU,
+                            HAND_IN))
+            .toList();
+
+    private BenchCommands() {}
+
+    private static Command bench(String id, String word, String key, String help) {
+        return new Command(id, Place.BENCH, word, key, help);
+    }
+}

@@ -1,0 +1,309 @@
+package org.marktwice.view.bench;
+
+import java.awt.BorderLayout;
+import java.awt.Point;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Mark;
+import org.marktwice.bench.Tool;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.picture.Ink;
+import org.marktwice.timber.SurfacePoint;
+import org.marktwice.view.Commands;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.Look;
+import org.marktwice.view.Session;
+
+/** The bench: the rack, the board in two views, the tools, the working drawing, the parts, and the line that answers. */
+public final class BenchScreen extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private final transient BenchModel model;
+    private final transient List<Deed> deeds = new ArrayList<>();
+    private final transient Choosers chooser;
+    private final transient Runnable onHandIn;
+    private final transient Runnable follow = this::follow;
+    private final BoardView boardView;
+    private final UnrolledView unrolledView;
+    private final HeaderPanel header;
+    private final RackPanel rack;
+    private final BoardPanel boardPanel;
+    private final UnrolledPanel unrolledPanel;
+    private final DrawingPanel drawing;
+    private final PartsPanel parts;
+    private final LinePanel line = new LinePanel();
+    private final TwoViews split;
+    private transient @Nullable Stamp shown;
+
+    /** What the slower panels depend on; they are filled anew only when it changes. */
+    private record Stamp(
+            int steps,
+            String board,
+            @Nullable BenchTool tool,
+            @Nullable TurnTrial trial,
+            Lie lie) {}
+
+    /**
+     * @param session the attempt that is worked on
+     * @param cache where figures of the wood are kept
+     * @param onHandIn what follows when the learner wants to hand in
+     */
+    public BenchScreen(Session session, FigureCache cache, Runnable onHandIn) {
+        super(new BorderLayout());
+        this.onHandIn = onHandIn;
+        setName("bench");
+        model = new BenchModel(session);
+        boardView = new BoardView(cache);
+        unrolledView = new UnrolledView(cache);
+        chooser = new Choosers(model, boardView, unrolledView);
+        addDeeds();
+        header =
+                new HeaderPanel(model, deed(BenchCommands.UNDO), deed(BenchCommands.REDO), deed(BenchCommands.HAND_IN));
+        rack = new RackPanel(model, cache);
+        boardPanel = new BoardPanel(model, boardView, this::run);
+        unrolledPanel = new UnrolledPanel(model, unrolledView);
+        drawing = new DrawingPanel(model, cache);
+        parts = new PartsPanel(model);
+        split = new TwoViews(session.scenario().boards(), boardPanel, unrolledPanel);
+        arrange();
+        for (PatchView view : List.<PatchView>of(boardView, unrolledView)) {
+            ToolMouse.attach(view, model, this::openMenu);
+            bindKeys(view.component());
+        }
+        Commands.install(this, deeds);
+        model.addListener(this::refresh);
+        session.addListener(follow);
+        refresh();
+    }
+
+    private void arrange() {
+        add(header, BorderLayout.NORTH);
+        add(line, BorderLayout.SOUTH);
+        JPanel middle = new JPanel(new MigLayout(
+                "insets 16lp 20lp 16lp 20lp, gap 20lp 0, fill",
+                "[222lp!,fill][grow,fill][250lp:22%:312lp,fill]",
+                "[grow,fill]"));
+        middle.setOpaque(false);
+        middle.add(rack, "hmin 0");
+        middle.add(split, "hmin 0, wmin 0, grow");
+        JPanel right = new JPanel(new MigLayout("insets 0, gap 0 14lp, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
+        right.setOpaque(false);
+        right.add(drawing, "hmin 0, wmin 0");
+        right.add(partsSheet(), "wmin 0, hmin 0");
+        middle.add(right, "hmin 0, wmin 0");
+        add(middle, BorderLayout.CENTER);
+    }
+
+    private JComponent partsSheet() {
+        Sheet sheet = new Sheet(new MigLayout("insets 12lp 16lp 6lp 16lp, gap 0 8lp, wrap 1, fill", "[grow,fill]"));
+        sheet.add(Look.quiet("PARTS", Look.Style.HEADING));
+        sheet.add(parts, "wmin 0, grow");
+        return sheet;
+    }
+
+    // Doing
+
+    private void addDeeds() {
+        take(BenchCommands.FACE_SIDE, new MarkTool(model, Mark.Kind.FACE_SIDE));
+        take(BenchCommands.FACE_EDGE, new MarkTool(model, Mark.Kind.FACE_EDGE));
+        take(BenchCommands.NAME, new NameTool(model, chooser));
+        take(BenchCommands.RULE, new RuleTool(model));
+        take(BenchCommands.STRAIGHT_EDGE, new ProveTool(model, Tool.STRAIGHT_EDGE));
+        take(BenchCommands.WINDING_STICKS, new ProveTool(model, Tool.WINDING_STICKS));
+        take(BenchCommands.TRY_SQUARE, new ProveTool(model, Tool.TRY_SQUARE));
+        take(BenchCommands.TURN, new TurnTool(model, false));
+        take(BenchCommands.TRIM, new TurnTool(model, true));
+        add(BenchCommands.SET_ASIDE, this::setAside);
+        take(BenchCommands.RUB_OUT, new RubOutTool(model));
+        add(BenchCommands.PUT_DOWN, model::putDown);
+        key(BenchCommands.LEFT, ToolKey.Stroke.LEFT);
+        key(BenchCommands.RIGHT, ToolKey.Stroke.RIGHT);
+        key(BenchCommands.UP, ToolKey.Stroke.UP);
+        key(BenchCommands.DOWN, ToolKey.Stroke.DOWN);
+        key(BenchCommands.ENTER, ToolKey.Stroke.ENTER);
+        add(BenchCommands.NEXT_BOARD, () -> model.selectNext(1));
+        add(BenchCommands.BOARD_BEFORE, () -> model.selectNext(-1));
+        add(BenchCommands.UNDO, model::undo);
+        add(BenchCommands.REDO, model::redo);
+        add(BenchCommands.REPORT, this::report);
+        add(BenchCommands.MENU, this::menuAtCaret);
+        add(BenchCommands.HAND_IN, onHandIn);
+    }
+
+    private void add(Command command, Runnable does) {
+        deeds.add(new Deed(command, does));
+    }
+
+    private void take(Command command, BenchTool tool) {
+        add(command, () -> {
+            model.take(tool);
+            focus();
+        });
+    }
+
+    private void key(Command command, ToolKey.Stroke stroke) {
+        add(command, () -> strike(ToolKey.of(stroke)));
+    }
+
+    private Deed deed(Command command) {
+        return deeds.stream()
+                .filter(d -> d.command().equals(command))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void run(Command command) {
+        deed(command).actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, command.id()));
+    }
+
+    /** A key for the tool in hand; with none, the arrows roll the board and turn it end for end. */
+    void strike(ToolKey key) {
+        if (model.tool().isPresent()) {
+            if (model.tool().get().key(key)) model.changed();
+            return;
+        }
+        model.hush();
+        switch (key.stroke()) {
+            case LEFT -> model.layAs(model.lie().rollBack());
+            case RIGHT -> model.layAs(model.lie().rollForward());
+            case UP, DOWN -> model.layAs(model.lie().endForEnd());
+            default -> model.changed();
+        }
+    }
+
+    private void setAside() {
+        chooser.reason(reason -> {
+            String id = model.board().board().id();
+            SurfacePoint where = Caret.middle(model.board().board(), model.lie().up());
+            boolean done = model.perform(where, t -> new Action.SetAside(t, id, reason));
+            if (done && model.callout().isEmpty()) {
+                model.say(Note.read("Board " + id + " is set aside: " + reason.spoken()));
+            }
+        });
+    }
+
+    private void report() {
+        ReportDialog.show(this, model);
+    }
+
+    private void menuAtCaret() {
+        SurfacePoint at =
+                model.byKeys() ? model.caret() : model.aim().map(Aim::at).orElse(model.caret());
+        chooser.showAt(PointerMenu.of(model, chooser, this::run, at), at);
+    }
+
+    private void openMenu(PatchView view, Point where, @Nullable Aim aim) {
+        JPopupMenu menu = PointerMenu.of(model, chooser, this::run, aim == null ? null : aim.at());
+        menu.show(view.component(), where.x, where.y);
+    }
+
+    /** The keys that are no commands of their own: Shift and Ctrl with the arrows, and Tab where the tool steps by it. */
+    private void bindKeys(JComponent view) {
+        InputMap keys = view.getInputMap(JComponent.WHEN_FOCUSED);
+        int[] codes = {KeyEvent.VK_LEFT, KeyEvent.VK_RIGHT, KeyEvent.VK_UP, KeyEvent.VK_DOWN};
+        ToolKey.Stroke[] strokes = {ToolKey.Stroke.LEFT, ToolKey.Stroke.RIGHT, ToolKey.Stroke.UP, ToolKey.Stroke.DOWN};
+        for (int i = 0; i < codes.length; i++) {
+            bind(view, keys, codes[i], InputEvent.SHIFT_DOWN_MASK, new ToolKey(strokes[i], true, false));
+            bind(view, keys, codes[i], InputEvent.CTRL_DOWN_MASK, new ToolKey(strokes[i], false, true));
+            int both = InputEvent.SHIFT_DOWN_MASK | InputEvent.CTRL_DOWN_MASK;
+            bind(view, keys, codes[i], both, new ToolKey(strokes[i], true, true));
+        }
+        bind(view, keys, KeyEvent.VK_TAB, 0, ToolKey.of(ToolKey.Stroke.NEXT));
+        bind(view, keys, KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK, ToolKey.of(ToolKey.Stroke.PREVIOUS));
+    }
+
+    private void bind(JComponent view, InputMap keys, int code, int modifiers, ToolKey key) {
+        keys.put(KeyStroke.getKeyStroke(code, modifiers), key);
+        view.getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                strike(key);
+            }
+        });
+    }
+
+    // Showing
+
+    private void follow() {
+        refresh();
+    }
+
+    private void refresh() {
+        Scene scene = Scene.of(model);
+        Scene above = scene.in(false, model);
+        Scene flat = scene.in(true, model);
+        boardView.show(above.picture(), above.over(), model.lie());
+        unrolledView.show(flat.picture(), flat.over());
+        line.show(model.line());
+        boolean stepping = model.tool().map(BenchTool::snaps).orElse(false);
+        boardView.setFocusTraversalKeysEnabled(!stepping);
+        unrolledView.setFocusTraversalKeysEnabled(!stepping);
+        Stamp now = new Stamp(
+                model.session().bench().steps(),
+                model.board().board().id(),
+                model.tool().orElse(null),
+                model.trial().orElse(null),
+                model.lie());
+        if (now.equals(shown)) return;
+        shown = now;
+        header.refresh();
+        rack.refresh();
+        boardPanel.refresh();
+        unrolledPanel.refresh();
+        drawing.refresh();
+        parts.refresh();
+    }
+
+    @Override
+    protected void paintComponent(java.awt.Graphics g) {
+        g.setColor(Look.colour(Ink.PAPER));
+        g.fillRect(0, 0, getWidth(), getHeight());
+    }
+
+    /** What can be done here, in the menu's order. */
+    public List<Deed> deeds() {
+        return List.copyOf(deeds);
+    }
+
+    /** Takes the focus to the board. */
+    public void focus() {
+        if (!unrolledView.isFocusOwner()) boardView.requestFocusInWindow();
+    }
+
+    /** Whether turns are shown moving. */
+    public void setMovement(boolean moving) {
+        boardView.setMovement(moving);
+    }
+
+    /** The screen is shown no more. */
+    public void left() {
+        model.putDown();
+        model.session().removeListener(follow);
+    }
+
+    public BenchModel model() {
+        return model;
+    }
+
+    BoardView boardView() {
+        return boardView;
+    }
+
+    UnrolledView unrolledView() {
+        return unrolledView;
+    }
+}

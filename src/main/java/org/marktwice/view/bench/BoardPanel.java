@@ -1,0 +1,78 @@
+package org.marktwice.view.bench;
+
+import java.awt.BorderLayout;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.marktwice.bench.BoardState;
+import org.marktwice.drawing.Placing;
+import org.marktwice.picture.Ink;
+import org.marktwice.scenario.Practice;
+import org.marktwice.timber.Surface;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/** The board as it lies: which it is, how it lies, itself, and the words for what can be done with it. */
+final class BoardPanel extends Sheet {
+    private static final long serialVersionUID = 1L;
+    private final transient BenchModel model;
+    private final JLabel title = Look.label(" ", Style.SUBTITLE);
+    private final JTextArea way = Look.prose(" ", Style.NOTE, Ink.QUIET);
+    private final BoardView view;
+    private final ToolWords words;
+
+    BoardPanel(BenchModel model, BoardView view, Consumer<Command> run) {
+        super(new BorderLayout());
+        this.model = model;
+        this.view = view;
+        this.words = new ToolWords(model, run);
+        title.setName("board-title");
+        way.setName("board-way");
+        JPanel head = new JPanel(new MigLayout("insets 14lp 18lp 0 18lp, gap 0 2lp, wrap 1", "[grow,fill]"));
+        head.setOpaque(false);
+        head.add(title, "wmin 0");
+        head.add(way, "wmin 0");
+        words.setBorder(BorderFactory.createEmptyBorder(0, Look.px(11), Look.px(10), Look.px(11)));
+        add(head, BorderLayout.NORTH);
+        add(view, BorderLayout.CENTER);
+        add(words, BorderLayout.SOUTH);
+        refresh();
+    }
+
+    void refresh() {
+        BoardState state = model.board();
+        String id = state.board().id();
+        title.setText("Board " + id
+                + state.board().species().map(s -> " · " + s.name()).orElse(""));
+        String lies = way(state);
+        if (!way.getText().equals(lies)) way.setText(lies);
+        view.getAccessibleContext().setAccessibleName("Board " + id + ", " + way.getText());
+        view.getAccessibleContext()
+                .setAccessibleDescription(BoardReport.of(model.session().scenario(), state, model.placing()));
+        words.refresh();
+    }
+
+    private String way(BoardState state) {
+        if (state.setAside().isPresent()) {
+            return "set aside: " + state.setAside().get().because().spoken();
+        }
+        Optional<Placing> placing = model.placing();
+        if (placing.isEmpty() || !(model.trial().isPresent() || model.liesAsPlaced())) {
+            return Words.lying(state, model.lie());
+        }
+        Placing placed = placing.get();
+        boolean told = model.trial().isEmpty() || model.grants(Practice.Aid.TURN_PREVIEW);
+        String turned = Words.turned(state, placed.part(), placed.turn(), told);
+        if (placed.surplus() <= 0) return turned;
+        return turned + " · " + TurnTool.trimWords(placed.off(Surface.END_1), placed.surplus());
+    }
+
+    BoardView view() {
+        return view;
+    }
+}

@@ -1,0 +1,15 @@
+package org.marktwice.view.bench;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.marktwice.bench.Reason;
+import org.marktwice.drawing.Part;
+import org.marktwice.timber.SurfacePoint;
+
+/** Asks the learner to choose one of a few. Nothing happens where nothing is chosen. */
+public interface Chooser {
+    /** @param at the place on the board that it is about */
+    void part(SurfacePoint at, List<Part> parts, Consumer<Part> chosen);
+
+    void reason(Consumer<Reason> chosen);
+}

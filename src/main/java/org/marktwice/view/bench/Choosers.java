@@ -1,0 +1,80 @@
+package org.marktwice.view.bench;
+
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
+import org.marktwice.bench.Reason;
+import org.marktwice.drawing.Part;
+import org.marktwice.timber.SurfacePoint;
+
+/** Asks by a short list at the place: by mouse, by the arrows and Enter, or by the number before the word. */
+final class Choosers implements Chooser {
+    private final BenchModel model;
+    private final BoardView boardView;
+    private final UnrolledView unrolledView;
+
+    Choosers(BenchModel model, BoardView boardView, UnrolledView unrolledView) {
+        this.model = model;
+        this.boardView = boardView;
+        this.unrolledView = unrolledView;
+    }
+
+    @Override
+    public void part(SurfacePoint at, List<Part> parts, Consumer<Part> chosen) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("choose-part");
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            add(menu, i, part.name(), "part-" + part.id(), () -> chosen.accept(part));
+        }
+        showAt(menu, at);
+    }
+
+    @Override
+    public void reason(Consumer<Reason> chosen) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("choose-reason");
+        Reason[] reasons = Reason.values();
+        for (int i = 0; i < reasons.length; i++) {
+            Reason reason = reasons[i];
+            add(menu, i, Words.capital(reason.spoken()), "reason-" + reason.id(), () -> chosen.accept(reason));
+        }
+        showAt(menu, Caret.middle(model.board().board(), model.lie().up()));
+    }
+
+    private static void add(JPopupMenu menu, int index, String word, String name, Runnable does) {
+        boolean numbered = index < 9;
+        JMenuItem item = new JMenuItem(numbered ? (index + 1) + "  " + word : word);
+        if (numbered) item.setMnemonic('1' + index);
+        item.setName("choose-" + name);
+        item.addActionListener(e -> does.run());
+        menu.add(item);
+    }
+
+    /** Opens a menu where the place is seen, with its first line picked. */
+    void showAt(JPopupMenu menu, SurfacePoint at) {
+        boolean flat = unrolledView.isFocusOwner();
+        Optional<Point2D> pixel = pixel(flat ? unrolledView : boardView, at);
+        PatchView view = flat || pixel.isEmpty() ? unrolledView : boardView;
+        Point2D where = pixel(view, at).orElse(new Point2D.Double(20, 20));
+        JComponent component = view.component();
+        if (!component.isShowing()) return;
+        menu.show(component, (int) where.getX() + 6, (int) where.getY() + 6);
+        if (menu.getComponentCount() > 0 && menu.getComponent(0) instanceof MenuElement first) {
+            MenuSelectionManager.defaultManager().setSelectedPath(new MenuElement[] {menu, first});
+        }
+    }
+
+    private static Optional<Point2D> pixel(PatchView view, SurfacePoint at) {
+        return view.patches().stream()
+                .filter(p -> p.surface() == at.surface())
+                .findFirst()
+                .map(p -> p.toView(at));
+    }
+}

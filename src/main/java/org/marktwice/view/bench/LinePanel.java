@@ -1,0 +1,59 @@
+package org.marktwice.view.bench;
+
+import java.awt.Graphics;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.marktwice.picture.Ink;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/** The line at the bottom: what is pointed at, what was read, why something can't be done; and the caution for real work. */
+final class LinePanel extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final String CAUTION =
+            "At the real bench: work held, both hands behind the edge. Your teacher's and workshop's rules come first.";
+
+    private final JLabel sign = new JLabel();
+    private final JLabel words = Look.label(" ", Style.BODY);
+
+    LinePanel() {
+        super(new MigLayout(
+                "insets 10lp 20lp 10lp 20lp, gapx 0, fillx, hidemode 3", "[][grow,fill]24lp[shrinkprio 200]"));
+        words.setName("line");
+        sign.setName("line-sign");
+        add(sign, "cell 0 0, gapright 8lp");
+        add(words, "cell 1 0, wmin 0");
+        JLabel caution = Look.quiet(CAUTION, Style.NOTE);
+        caution.setToolTipText(CAUTION);
+        add(caution, "cell 2 0, wmin 0");
+    }
+
+    void show(Note note) {
+        sign.setVisible(!note.tone().sign().isEmpty());
+        sign.setText(note.tone().sign());
+        Look.inked(sign, Style.STRONG, Scene.ink(note.tone()));
+        words.setText(note.words().isEmpty() ? " " : note.words());
+        words.setToolTipText(note.words().isEmpty() ? null : note.words());
+        String was = words.getAccessibleContext().getAccessibleName();
+        words.getAccessibleContext().setAccessibleName(note.line());
+        if (!note.line().equals(was)) {
+            words.getAccessibleContext()
+                    .firePropertyChange(
+                            javax.accessibility.AccessibleContext.ACCESSIBLE_NAME_PROPERTY, was, note.line());
+        }
+    }
+
+    /** What the line reads. */
+    String text() {
+        return words.getText();
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        g.setColor(Look.colour(Ink.PANEL));
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setColor(Look.colour(Ink.BORDER));
+        g.fillRect(0, 0, getWidth(), 1);
+    }
+}

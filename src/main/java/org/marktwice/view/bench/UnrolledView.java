@@ -1,0 +1,112 @@
+package org.marktwice.view.bench;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.picture.Figures;
+import org.marktwice.picture.SurfaceFrame;
+import org.marktwice.picture.SurfacePainter;
+import org.marktwice.picture.Unrolled;
+import org.marktwice.timber.Surface;
+import org.marktwice.view.Look;
+
+/** A board unrolled: its four long surfaces under each other, with both ends beside them, all to one scale. */
+public final class UnrolledView extends JComponent implements PatchView {
+    private static final long serialVersionUID = 1L;
+    private static final int MARGIN = 6;
+
+    private final transient SurfacePainter painter;
+    private transient @Nullable BoardPicture picture;
+    private transient List<Overlay> over = List.of();
+
+    public UnrolledView(FigureCache cache) {
+        painter = new SurfacePainter(Figures.live(cache, this::repaint), Look.Style.BODY.font());
+        setName("unrolled-view");
+        setFocusable(true);
+        setOpaque(false);
+    }
+
+    public void show(BoardPicture next) {
+        show(next, List.of());
+    }
+
+    void show(BoardPicture next, List<Overlay> lying) {
+        picture = next;
+        over = List.copyOf(lying);
+        repaint();
+    }
+
+    private @Nullable Unrolled layoutNow() {
+        BoardPicture shown = picture;
+        int margin = Look.px(MARGIN);
+        if (shown == null || getWidth() <= 8 * margin || getHeight() <= 4 * margin) return null;
+        Rectangle2D area = new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin);
+        return Unrolled.in(area, shown.board(), painter.font());
+    }
+
+    @Override
+    public JComponent component() {
+        return this;
+    }
+
+    @Override
+    public List<Patch> patches() {
+        Unrolled unrolled = layoutNow();
+        if (unrolled == null) return List.of();
+        List<Patch> found = new ArrayList<>();
+        for (Surface surface : Surface.values()) {
+            SurfaceFrame frame = SurfaceFrame.of(surface, unrolled.board());
+            AffineTransform map = unrolled.transform(surface);
+            map.concatenate(frame.toSurface());
+            found.add(new Patch(frame, map));
+        }
+        return found;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        BoardPicture shown = picture;
+        Unrolled unrolled = layoutNow();
+        if (shown == null || unrolled == null) return;
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        unrolled.paint(g, shown, painter, Look.palette());
+        new OverlayPainter(g, patches(), Look.palette()).paint(over);
+        g.dispose();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Look.px(420), Look.px(240));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Look.px(160), Look.px(90));
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+            accessibleContext.setAccessibleName("Board unrolled");
+        }
+        return accessibleContext;
+    }
+}

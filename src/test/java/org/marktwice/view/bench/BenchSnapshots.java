@@ -1,0 +1,134 @@
+package org.marktwice.view.bench;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.util.function.Consumer;
+import javax.imageio.ImageIO;
+import javax.swing.SwingUtilities;
+import org.marktwice.bench.Mark;
+import org.marktwice.bench.Tool;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+import org.marktwice.view.Look;
+import org.marktwice.view.Session;
+
+/** Draws the bench in several states, sizes and looks into {@code target/bench-*.png}, to be looked at. */
+public final class BenchSnapshots {
+    private static final FigureCache CACHE = new FigureCache(60_000_000);
+
+    private BenchSnapshots() {}
+
+    /** @param args the beginning of the names that are wanted; all without one */
+    public static void main(String[] args) throws Exception {
+        String only = args.length > 0 ? args[0] : "";
+        Size large = new Size(1600, 1000, 1);
+        Size small = new Size(1280, 800, 1);
+        shoot(only, "settled-light", false, 1, large, m -> {});
+        shoot(only, "settled-dark", true, 1, large, m -> {});
+        shoot(only, "settled-2x-light", false, 1, new Size(1600, 1000, 2), m -> {});
+        shoot(only, "small-2x-dark", true, 1, new Size(1280, 800, 2), m -> {});
+        shoot(only, "small-light", false, 1, small, m -> {});
+        shoot(only, "text-large", false, 1.5, small, m -> {});
+        shoot(only, "mark", false, 1, large, BenchSnapshots::marking);
+        shoot(only, "rule", false, 1, large, BenchSnapshots::measuring);
+        shoot(only, "dark-rule", true, 1, small, BenchSnapshots::measuring);
+        shoot(only, "square", false, 1, large, m -> prove(m, Tool.TRY_SQUARE, Surface.EDGE_1));
+        shoot(only, "sticks", false, 1, large, m -> prove(m, Tool.WINDING_STICKS, Surface.FACE_1));
+        shoot(only, "straight", false, 1, large, m -> prove(m, Tool.STRAIGHT_EDGE, Surface.FACE_1));
+        shoot(only, "turn", false, 1, large, BenchSnapshots::turning);
+        shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
+        System.exit(0);
+    }
+
+    private record Size(int width, int height, int zoom) {}
+
+    private static void marking(BenchModel m) {
+        m.select("B");
+        m.take(new MarkTool(m, Mark.Kind.FACE_SIDE));
+        m.point(aim(m, new SurfacePoint(Surface.FACE_1, 100, 20)));
+    }
+
+    private static void measuring(BenchModel m) {
+        RuleTool tool = new RuleTool(m);
+        m.take(tool);
+        tool.press(aim(m, new SurfacePoint(Surface.FACE_1, 0, 60)));
+        tool.drag(aim(m, new SurfacePoint(Surface.FACE_1, 63.5, 60)));
+    }
+
+    private static void prove(BenchModel m, Tool tool, Surface surface) {
+        m.select("C");
+        m.take(new ProveTool(m, tool));
+        m.point(aim(m, new SurfacePoint(surface, 150, 9)));
+    }
+
+    private static void turning(BenchModel m) {
+        TurnTool tool = new TurnTool(m, false);
+        m.take(tool);
+        tool.key(ToolKey.of(ToolKey.Stroke.UP));
+        tool.key(ToolKey.shifted(ToolKey.Stroke.RIGHT));
+        m.changed();
+    }
+
+    private static void refused(BenchModel m) {
+        MarkTool tool = new MarkTool(m, Mark.Kind.FACE_SIDE);
+        m.take(tool);
+        tool.release(aim(m, new SurfacePoint(Surface.FACE_1, 120, 8)));
+    }
+
+    private static Aim aim(BenchModel model, SurfacePoint at) {
+        Snapper snapper = new Snapper(model.board(), at.surface(), model.shownCuts());
+        return new Aim(at, snapper.snap(at.u(), at.v(), new AffineTransform(), 3));
+    }
+
+    private static void shoot(
+            String only, String name, boolean dark, double text, Size size, Consumer<BenchModel> state)
+            throws Exception {
+        if (!name.startsWith(only)) return;
+        Session session = Worked.porchShelf();
+        BufferedImage image =
+                new BufferedImage(size.width() * size.zoom(), size.height() * size.zoom(), BufferedImage.TYPE_INT_RGB);
+        BenchScreen[] made = new BenchScreen[1];
+        SwingUtilities.invokeAndWait(() -> {
+            Look.install(dark, text);
+            BenchScreen screen = new BenchScreen(session, CACHE, () -> {});
+            made[0] = screen;
+            screen.setSize(size.width(), size.height());
+            lay(screen);
+            lay(screen);
+            state.accept(screen.model());
+            lay(screen);
+            lay(screen);
+            paint(screen, image, size.zoom());
+        });
+        // The fine figures are rendered aside.
+        Thread.sleep(2500);
+        SwingUtilities.invokeAndWait(() -> paint(made[0], image, size.zoom()));
+        write(image, name);
+    }
+
+    private static void write(BufferedImage image, String name) throws IOException {
+        File file = new File("target/bench-" + name + ".png");
+        ImageIO.write(image, "png", file);
+        System.out.println(file);
+    }
+
+    private static void lay(Component c) {
+        c.doLayout();
+        if (c instanceof Container container) {
+            for (Component child : container.getComponents()) lay(child);
+        }
+    }
+
+    private static void paint(Component screen, BufferedImage image, int zoom) {
+        Graphics2D g = image.createGraphics();
+        g.scale(zoom, zoom);
+        screen.paint(g);
+        g.dispose();
+    }
+}

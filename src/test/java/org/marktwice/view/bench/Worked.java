@@ -1,0 +1,67 @@
+package org.marktwice.view.bench;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.Fixtures;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Attempt;
+import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.Tool;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Trim;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+import org.marktwice.view.Session;
+
+/** Sessions for the tests of the bench. */
+final class Worked {
+    private Worked() {}
+
+    /** A session on a scenario that nothing was done in yet. */
+    static Session fresh(Scenario scenario) {
+        Attempt attempt = new Attempt(scenario.id(), "", "P07", "2026-01-12T09:30:00Z", List.of());
+        try {
+            return Session.of(scenario, attempt, Session.Sink.none(), () -> 0L);
+        } catch (CannotDo e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** The porch shelf with all aids, half done: A is the right upright and D the shelf, both settled. */
+    static Session porchShelf() throws CannotDo {
+        Scenario plain = Fixtures.withAids(Fixtures.porchShelf());
+        Session session = fresh(new Scenario(
+                plain.id(),
+                "Porch shelf",
+                2,
+                "Two uprights, one shelf, one board to spare.",
+                plain.stages(),
+                plain.practice(),
+                plain.drawing(),
+                plain.boards(),
+                ""));
+        session.perform(t -> new Action.Test(t, "A", Tool.WINDING_STICKS, Surface.FACE_1, null));
+        session.perform(t -> new Action.Test(t, "A", Tool.STRAIGHT_EDGE, Surface.FACE_1, 150.0));
+        session.perform(t -> new Action.Test(t, "A", Tool.TRY_SQUARE, Surface.EDGE_1, 150.0));
+        mark(session, "A");
+        session.perform(t -> new Action.Name(t, "A", "upright-right", new SurfacePoint(Surface.FACE_1, 220, 60)));
+        turn(session, "A", Direction.LEFT, new Trim(Surface.END_1, 6));
+        mark(session, "D");
+        session.perform(t -> new Action.Name(t, "D", "shelf", new SurfacePoint(Surface.FACE_1, 250, 60)));
+        turn(session, "D", Direction.TOP, null);
+        session.perform(t -> new Action.FaceSide(t, "C", Surface.FACE_1, Surface.EDGE_1));
+        return session;
+    }
+
+    private static void mark(Session session, String board) throws CannotDo {
+        session.perform(t -> new Action.FaceSide(t, board, Surface.FACE_1, Surface.EDGE_1));
+        session.perform(t -> new Action.FaceEdge(t, board, Surface.EDGE_1, Surface.FACE_1));
+    }
+
+    private static void turn(Session session, String board, Direction side, @Nullable Trim trim) throws CannotDo {
+        session.perform(
+                t -> new Action.Turning(t, board, Map.of(Surface.FACE_1, side, Surface.EDGE_1, Direction.FRONT), trim));
+    }
+}
