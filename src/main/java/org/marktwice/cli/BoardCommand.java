@@ -1,0 +1,176 @@
+package org.marktwice.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Cut;
+import org.marktwice.files.BoardFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.KnotBody;
+import org.marktwice.timber.Seasoned;
+import org.marktwice.timber.Species;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.Trace;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** A board's report. */
+@Command(
+        name = "board",
+        description = "Reports on a board: its sizes and cup, the traces of its knots, and their clearance from cuts.",
+        footer = {
+            "",
+            "FILE holds a board object as in a scenario, with optional \"cuts\": [{\"id\", \"from\": [x, y, z],",
+            "\"to\": [x, y, z]}] in the board's frame.",
+            "",
+            "Exit 0: reported. 2: the file can't be read, or M is no moisture.",
+            "",
+            "--json writes one object; figures are unrounded, lengths in millimetres:",
+            "  board         its id",
+            "  now, then     (then with --dry-to) moisture in %%, width, thickness, cup {face-1, face-2}: the",
+            "                deepest gap under a straight-edge, + hollow, - rounded. width, thickness and cup",
+            "                are null with a boxed heart, and note says so; moisture is null for sheet stuff",
+            "  traces[]      knot, surface, length (along the surface's first axis), width, area, live",
+            "  clearances[]  knot, cut, mm: least distance of the knot inside the board from the cut"
+        })
+final class BoardCommand implements Callable<Integer> {
+    private static final String BOXED = "boxed heart: expect a check; width, thickness and cup can't be told";
+
+    private final Console console;
+
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "a board (*.board.json)")
+    private Path file = Path.of("");
+
+    @Option(names = "--dry-to", paramLabel = "M", description = "report it as well at M percent moisture")
+    private @Nullable Double dryTo;
+
+    @Option(names = "--json", description = "write the result as JSON, as described below")
+    private boolean json;
+
+    BoardCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws FileRefused {
+        Double to = dryTo;
+        if (to != null && spec != null && !(to >= 0 && to <= 100)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--dry-to: expected a moisture from 0 to 100, found " + to);
+        }
+        BoardFile read = BoardFile.read(file);
+        Board board = read.board();
+        Map<String, Seasoned> states = new LinkedHashMap<>();
+        states.put("now", Seasoned.now(board));
+        if (to != null) states.put("then", Seasoned.of(board, to));
+        List<Clearance> clearances = clearances(read);
+        if (json) console.json(json(board, states, clearances));
+        else text(board, states, clearances);
+        return Exit.DONE;
+    }
+
+    /** A knot's distance from a cut, millimetres. */
+    private record Clearance(String knot, String cut, double mm) {}
+
+    private static List<Clearance> clearances(BoardFile file) {
+        List<Clearance> all = new ArrayList<>();
+        for (KnotBody body : file.board().bodies()) {
+            for (Cut cut : file.cuts()) {
+                double least =
+                        cut.boxes().stream().mapToDouble(body::clearance).min().orElse(Double.POSITIVE_INFINITY);
+                all.add(new Clearance(body.knot().id(), cut.joint(), least));
+            }
+        }
+        return all;
+    }
+
+    private static Map<String, @Nullable Object> json(
+            Board board, Map<String, Seasoned> states, List<Clearance> clearances) {
+        Fields answer = Fields.with("board", board.id());
+        states.forEach((when, state) -> answer.and(when, state(board, state)));
+        return answer.and(
+                        "traces",
+                        board.traces().stream().map(BoardCommand::trace).toList())
+                .and(
+                        "clearances",
+                        clearances.stream()
+                                .map(c -> Fields.with("knot", c.knot())
+                                        .and("cut", c.cut())
+                                        .and("mm", c.mm())
+                                        .map())
+                                .toList())
+                .map();
+    }
+
+    private static Map<String, @Nullable Object> state(Board board, Seasoned state) {
+        Fields cup = new Fields();
+        for (Surface face : List.of(Surface.FACE_1, Surface.FACE_2)) cup.orNull(face.id(), orNull(state.cup(face)));
+        return new Fields()
+                .orNull("moisture", board.isSheet() ? null : (Double) state.moisture())
+                .orNull("width", orNull(state.width()))
+                .orNull("thickness", orNull(state.thickness()))
+                .orNull("cup", state.boxedHeart() ? null : cup.map())
+                .maybe("note", state.boxedHeart() ? BOXED : null)
+                .map();
+    }
+
+    private static @Nullable Double orNull(OptionalDouble value) {
+        return value.isPresent() ? (Double) value.getAsDouble() : null;
+    }
+
+    private static Map<String, @Nullable Object> trace(Trace trace) {
+        return Fields.with("knot", trace.knot())
+                .and("surface", trace.surface().id())
+                .and("length", trace.length())
+                .and("width", trace.width())
+                .and("area", trace.area())
+                .and("live", trace.live())
+                .map();
+    }
+
+    private void text(Board board, Map<String, Seasoned> states, List<Clearance> clearances) {
+        String made = board.species().map(Species::name).orElse("sheet stuff");
+        console.line("Board " + board.id() + ", " + made + ", "
+                + Text.number(board.size().length()) + " × "
+                + Text.number(board.size().width()) + " × "
+                + Text.number(board.size().thickness()) + " mm");
+        states.forEach((when, state) -> console.line("  " + when + ": " + text(board, state)));
+        for (Trace t : board.traces()) {
+            console.line("  knot " + t.knot() + " on " + t.surface().spoken() + ": " + Text.mm(t.length()) + " × "
+                    + Text.mm(t.width()) + ", " + Text.number(t.area()) + " mm², " + (t.live() ? "live" : "dead"));
+        }
+        for (Clearance c : clearances) {
+            console.line("  knot " + c.knot() + " from cut " + c.cut() + ": "
+                    + (c.mm() > 0 ? Text.mm(c.mm()) + " clear" : "they meet"));
+        }
+    }
+
+    private static String text(Board board, Seasoned state) {
+        String at = board.isSheet() ? "" : "at " + Text.number(state.moisture()) + " % moisture ";
+        OptionalDouble width = state.width();
+        OptionalDouble thickness = state.thickness();
+        if (width.isEmpty() || thickness.isEmpty()) return at + BOXED;
+        return at + Text.number(width.getAsDouble()) + " mm wide, " + Text.number(thickness.getAsDouble())
+                + " mm thick, face 1 " + cup(state, Surface.FACE_1) + ", face 2 " + cup(state, Surface.FACE_2);
+    }
+
+    private static String cup(Seasoned state, Surface face) {
+        double cup = state.cup(face).orElse(0);
+        if (Math.abs(cup) < 0.005) return "flat";
+        return Text.number(Math.abs(cup)) + " mm " + (cup > 0 ? "hollow" : "rounded");
+    }
+}

@@ -1,0 +1,115 @@
+package org.marktwice.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.marktwice.advice.ModelAnswer;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Attempt;
+import org.marktwice.drawing.Part;
+import org.marktwice.files.AnyFile;
+import org.marktwice.files.AttemptFile;
+import org.marktwice.files.BoardFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.scenario.Scenario;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Whether files are fine. */
+@Command(
+        name = "check",
+        description = {
+            "Says of each file whether it is fine: a scenario, an attempt or a board.",
+            "Of a scenario it says as well whether it can be solved. An attempt is tried on its scenario where",
+            "that is among the files; otherwise only its shape and its words are checked."
+        },
+        footer = {
+            "",
+            "Exit 0: all are fine. 1: a scenario can be read but not solved: some part can't be supplied clear.",
+            "2: a file can't be read; the reason is on standard error, one line a file."
+        })
+final class CheckCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "scenarios, attempts and boards")
+    private List<Path> files = new ArrayList<>();
+
+    CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        int exit = Exit.DONE;
+        Map<Path, AnyFile> read = new HashMap<>();
+        Map<String, Scenario> scenarios = new HashMap<>();
+        for (Path file : files) {
+            try {
+                AnyFile any = AnyFile.read(file);
+                if (any instanceof AnyFile.OfScenario s) {
+                    scenarios.put(s.scenario().id(), Inputs.checked(file.toString(), s.scenario()));
+                }
+                read.put(file, any);
+            } catch (FileRefused e) {
+                console.complain(String.valueOf(e.getMessage()));
+                exit = Exit.WRONG;
+            }
+        }
+        for (Path file : files) {
+            AnyFile any = read.get(file);
+            if (any != null) exit = Math.max(exit, report(file, any, scenarios));
+        }
+        return exit;
+    }
+
+    private int report(Path file, AnyFile any, Map<String, Scenario> scenarios) {
+        if (any instanceof AnyFile.OfScenario s) return scenario(file, s.scenario());
+        if (any instanceof AnyFile.OfAttempt a) return attempt(file, a.attempt(), scenarios);
+        BoardFile board = ((AnyFile.OfBoard) any).board();
+        console.line(file + ": fine: board " + board.board().id() + ", "
+                + Text.count(board.board().knots().size(), "knot", "knots") + ", "
+                + Text.count(board.cuts().size(), "cut", "cuts"));
+        return Exit.DONE;
+    }
+
+    private int scenario(Path file, Scenario scenario) {
+        ModelAnswer answer = ModelAnswer.of(scenario);
+        int parts = scenario.drawing().parts().size();
+        String summary = "scenario \"" + scenario.title() + "\", level " + scenario.level() + ", "
+                + Text.count(parts, "part", "parts") + ", "
+                + Text.count(scenario.drawing().joints().size(), "joint", "joints") + ", "
+                + Text.count(scenario.boards().size(), "board", "boards");
+        if (SolveCommand.solved(scenario, answer)) {
+            console.line(file + ": fine: " + summary + "; can be solved, least clearance " + Text.mm(answer.least()));
+            return Exit.DONE;
+        }
+        List<String> without = SolveCommand.unsupplied(scenario, answer).stream()
+                .map(Part::name)
+                .toList();
+        console.line(file + ": can't be solved: " + summary + "; " + answer.clear() + " of "
+                + Text.count(parts, "part", "parts") + " clear"
+                + (without.isEmpty() ? "" : ", no board for " + String.join(", ", without)));
+        return Exit.NO;
+    }
+
+    private int attempt(Path file, AttemptFile read, Map<String, Scenario> scenarios) {
+        Attempt attempt = read.attempt();
+        Scenario scenario = scenarios.get(attempt.scenario());
+        try {
+            if (scenario != null) Inputs.checked(read.on(scenario));
+        } catch (FileRefused e) {
+            console.complain(String.valueOf(e.getMessage()));
+            return Exit.WRONG;
+        }
+        List<Action> actions = attempt.actions();
+        boolean handedIn = !actions.isEmpty() && actions.get(actions.size() - 1) instanceof Action.HandIn;
+        console.line(file + ": fine: attempt by " + attempt.learner() + " at \"" + attempt.scenario() + "\", "
+                + Text.count(actions.size(), "action", "actions") + (handedIn ? ", handed in" : ", not handed in")
+                + (scenario == null ? "; not tried on its scenario, which isn't among the files" : ""));
+        for (String notice : read.notices()) console.line(notice);
+        return Exit.DONE;
+    }
+}

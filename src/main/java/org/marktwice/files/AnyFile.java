@@ -1,0 +1,60 @@
+package org.marktwice.files;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.marktwice.scenario.Scenario;
+
+/** A file of any kind that the program has, told by what it says it is. */
+public sealed interface AnyFile {
+    record OfScenario(Scenario scenario) implements AnyFile {}
+
+    record OfAttempt(AttemptFile attempt) implements AnyFile {}
+
+    record OfBoard(BoardFile board) implements AnyFile {}
+
+    static AnyFile read(Path file) throws FileRefused {
+        String name = file.toString();
+        byte[] bytes = Bytes.read(file);
+        return switch (kind(name, bytes)) {
+            case SCENARIO -> new OfScenario(ScenarioFile.read(name, bytes));
+            case ATTEMPT -> new OfAttempt(AttemptFile.read(name, bytes));
+            case BOARD -> new OfBoard(BoardFile.read(name, bytes));
+        };
+    }
+
+    /** By the word in {@code format}; a board may go without. What says nothing goes by its name. */
+    private static Format kind(String name, byte[] bytes) {
+        int start = Bytes.bomLength(bytes);
+        try (JsonParser parser = new JsonFactory().createParser(bytes, start, bytes.length - start)) {
+            boolean size = false;
+            if (parser.nextToken() == JsonToken.START_OBJECT) {
+                while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                    String field = parser.currentName();
+                    parser.nextToken();
+                    if (field.equals("format")) return named(parser.getText(), name);
+                    size |= field.equals("size");
+                    parser.skipChildren();
+                }
+            }
+            if (size) return Format.BOARD;
+        } catch (IOException e) {
+            // the reader of the kind that its name says will tell what is wrong
+        }
+        return byName(name);
+    }
+
+    private static Format named(String word, String name) {
+        for (Format format : Format.values()) {
+            if (word.startsWith(format.word() + "/")) return format;
+        }
+        return byName(name);
+    }
+
+    private static Format byName(String name) {
+        if (name.endsWith(".jsonl")) return Format.ATTEMPT;
+        return name.endsWith(".board.json") ? Format.BOARD : Format.SCENARIO;
+    }
+}

@@ -1,0 +1,344 @@
+package org.marktwice.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.marktwice.cli.Ran.ATTEMPT;
+import static org.marktwice.cli.Ran.BOARD;
+import static org.marktwice.cli.Ran.SCENARIO;
+import static org.marktwice.cli.Ran.marktwice;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.marktwice.rulebook.Rule;
+import org.marktwice.rulebook.RuleBook;
+import org.marktwice.rulebook.Texts;
+
+/** What the commands answer. */
+class CommandsTest {
+    @TempDir
+    Path folder;
+
+    private Path changed(Path file, String from, String to) throws IOException {
+        String text = Files.readString(file);
+        assertThat(text).contains(from);
+        return Files.writeString(folder.resolve(file.getFileName()), text.replace(from, to));
+    }
+
+    private static List<String> names(JsonNode object) {
+        return object.properties().stream().map(p -> p.getKey()).toList();
+    }
+
+    @Test
+    void markGivesTheFindingsAndTheirSum() {
+        Ran ran = marktwice("mark", SCENARIO, ATTEMPT, "--json");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        JsonNode json = ran.json();
+        assertThat(names(json))
+                .containsExactly(
+                        "scenario",
+                        "title",
+                        "learner",
+                        "started",
+                        "handedIn",
+                        "state",
+                        "notices",
+                        "marks",
+                        "outOf",
+                        "findings",
+                        "notJudged");
+        assertThat(json.get("scenario").asText()).isEqualTo("porch-shelf");
+        assertThat(json.get("learner").asText()).isEqualTo("P07");
+        assertThat(json.get("state").asText()).isEqualTo("whole");
+        assertThat(json.get("handedIn").asBoolean()).isTrue();
+        double marks = 0;
+        double outOf = 0;
+        for (JsonNode finding : json.get("findings")) {
+            marks += finding.get("credit").asDouble() * finding.get("worth").asDouble();
+            outOf += finding.get("worth").asDouble();
+            assertThat(RuleBook.rule(finding.get("rule").asText())).isPresent();
+            assertThat(finding.get("says").asText()).isNotBlank();
+        }
+        assertThat(json.get("findings")).isNotEmpty();
+        assertThat(json.get("marks").asDouble()).isCloseTo(marks, within(1e-9));
+        assertThat(json.get("outOf").asDouble()).isCloseTo(outOf, within(1e-9));
+    }
+
+    @Test
+    void aFindingNamesTheActionThatDecidedItAndItsLine() {
+        JsonNode json = marktwice("mark", SCENARIO, ATTEMPT, "--json").json();
+        JsonNode named = Stream.iterate(0, i -> i + 1)
+                .limit(json.get("findings").size())
+                .map(i -> json.get("findings").get(i))
+                .filter(f -> f.get("rule").asText().equals("every-part-named"))
+                .filter(f -> f.path("board").asText().equals("A"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(named.get("step").asInt()).isEqualTo(6);
+        assertThat(named.get("line").asInt()).isEqualTo(7);
+        assertThat(named.get("part").asText()).isEqualTo("upright-left");
+        assertThat(named.has("joint")).isFalse();
+    }
+
+    @Test
+    void aTornAttemptIsMarkedAndSaid() throws IOException {
+        Path torn = folder.resolve("torn.attempt.jsonl");
+        Files.writeString(torn, Files.readString(ATTEMPT).replace("\"do\":\"hand-in\"}\n", "\"do\":\"han"));
+        String notice = torn + ":15: the last line was cut off and is left out; every line before it counts";
+
+        JsonNode json = marktwice("mark", SCENARIO, torn, "--json").json();
+        assertThat(json.get("state").asText()).isEqualTo("torn");
+        assertThat(json.get("notices")).hasSize(1);
+        assertThat(json.get("notices").get(0).asText()).isEqualTo(notice);
+        assertThat(json.get("handedIn").asBoolean()).isFalse();
+
+        Ran sheet = marktwice("mark", SCENARIO, torn);
+        assertThat(sheet.code()).isZero();
+        assertThat(sheet.out())
+                .contains("NOT HANDED IN YET; so far 58 s, 13 steps")
+                .contains("Notice     ");
+        assertThat(marktwice("check", SCENARIO, torn).out()).contains(notice);
+    }
+
+    @Test
+    void theMarkSheetCanBeHandedOver() {
+        Ran ran = marktwice("mark", SCENARIO, ATTEMPT);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        List<String> lines = ran.out().lines().toList();
+        assertThat(lines).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(92));
+        assertThat(ran.out())
+                .contains("Learner    P07")
+                .contains("Exercise   Porch shelf, level 2 (porch-shelf)")
+                .contains("Handed in  after 1 min 0 s, 14 steps")
+                .contains("Practice in force: face side truest in;")
+                .contains("Board A · Left upright")
+                .contains("✓ sound  ")
+                .contains("✕ wrong  ")
+                .contains("○ open   ")
+                .contains("Expected to lose marks on: ")
+                .contains("Nothing to judge (no pass, and worth nothing): ");
+        assertThat(ran.out().replaceAll("\\s+", " ")).contains(MarkSheetText.CAUTIONS);
+    }
+
+    @Test
+    void theMarkSheetListsEachBoardsWorstFindingFirst() {
+        List<String> verdicts = marktwice("mark", SCENARIO, ATTEMPT)
+                .out()
+                .lines()
+                .dropWhile(l -> !l.startsWith("Board A"))
+                .takeWhile(l -> !l.startsWith("Board S"))
+                .filter(l -> l.matches("[✓~✕○] .*"))
+                .map(l -> l.substring(0, 1))
+                .toList();
+        assertThat(verdicts).hasSizeGreaterThan(3).last().isEqualTo("✓");
+        assertThat(verdicts.lastIndexOf("✕")).isLessThan(verdicts.indexOf("✓"));
+    }
+
+    @Test
+    void solveGivesTheModelAnswer() {
+        Ran ran = marktwice("solve", SCENARIO, "--json");
+
+        assertThat(ran.code()).isZero();
+        JsonNode json = ran.json();
+        assertThat(names(json))
+                .containsExactly(
+                        "scenario", "parts", "supplied", "clear", "least", "sum", "placings", "unsupplied", "leftOver");
+        assertThat(json.get("supplied").asInt()).isEqualTo(3);
+        assertThat(json.get("clear").asInt()).isEqualTo(3);
+        assertThat(json.get("placings")).hasSize(3).allSatisfy(placing -> {
+            assertThat(names(placing)).containsExactly("board", "part", "facing", "trim", "clearance", "clear");
+            assertThat(names(placing.get("facing"))).containsExactly("face-1", "edge-1");
+            assertThat(names(placing.get("trim"))).containsExactly("end", "mm");
+        });
+        assertThat(json.get("least").asDouble()).isLessThanOrEqualTo(25);
+        assertThat(json.get("leftOver").get(0).asText()).isEqualTo("S");
+        assertThat(marktwice("solve", SCENARIO).out())
+                .startsWith("Porch shelf: 3 of 3 parts supplied, 3 clear;")
+                .contains("Left upright")
+                .contains("left over: S");
+    }
+
+    @Test
+    void whatCannotBeSolvedIsANo() throws IOException {
+        Path short1 = changed(SCENARIO, "\"length\": 480", "\"length\": 470");
+
+        Ran solved = marktwice("solve", short1);
+        assertThat(solved.code()).isEqualTo(1);
+        assertThat(solved.err()).isEmpty();
+        assertThat(solved.out())
+                .startsWith("Porch shelf: 2 of 3 parts supplied")
+                .contains("Shelf: no board");
+        Ran json = marktwice("solve", short1, "--json");
+        assertThat(json.code()).isEqualTo(1);
+        assertThat(json.json().get("unsupplied").get(0).asText()).isEqualTo("shelf");
+        Ran checked = marktwice("check", short1, BOARD);
+        assertThat(checked.code()).isEqualTo(1);
+        assertThat(checked.out()).contains(short1 + ": can't be solved: ").contains(", no board for Shelf\n");
+    }
+
+    static List<JsonNode> referenceCases() throws IOException {
+        JsonNode cases = new ObjectMapper()
+                .readTree(Path.of("src", "test", "resources", "published", "reference-cases.json")
+                        .toFile())
+                .get("cases");
+        return Stream.iterate(0, i -> i + 1).limit(cases.size()).map(cases::get).toList();
+    }
+
+    /** Tolerances as the independent implementation states them for its own figures. */
+    @ParameterizedTest
+    @MethodSource("referenceCases")
+    void boardAgreesWithTheIndependentImplementation(JsonNode reference) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("r.board.json"), reference.get("board").toString());
+        JsonNode expect = reference.get("expect");
+        for (var cup : expect.get("cup").properties()) {
+            Ran ran = marktwice("board", file, "--dry-to", cup.getKey(), "--json");
+            assertThat(ran.err()).isEmpty();
+            assertThat(ran.code()).isZero();
+            JsonNode json = ran.json();
+            assertThat(names(json)).containsExactly("board", "now", "then", "traces", "clearances");
+            for (var face : cup.getValue().properties()) {
+                assertThat(json.get("then").get("cup").get(face.getKey()).asDouble())
+                        .isCloseTo(face.getValue().asDouble(), within(0.005));
+            }
+            assertSameClearances(json.get("clearances"), expect.get("clearances"));
+            assertSameTraces(json.get("traces"), expect.get("traces"));
+        }
+    }
+
+    private static void assertSameClearances(JsonNode found, JsonNode expected) {
+        assertThat(found).hasSameSizeAs(expected);
+        for (int i = 0; i < expected.size(); i++) {
+            assertThat(found.get(i).get("knot")).isEqualTo(expected.get(i).get("knot"));
+            assertThat(found.get(i).get("cut")).isEqualTo(expected.get(i).get("cut"));
+            assertThat(found.get(i).get("mm").asDouble())
+                    .isCloseTo(expected.get(i).get("mm").asDouble(), within(0.05));
+        }
+    }
+
+    private static void assertSameTraces(JsonNode found, JsonNode expected) {
+        for (JsonNode trace : expected) {
+            JsonNode same = Stream.iterate(0, i -> i + 1)
+                    .limit(found.size())
+                    .map(found::get)
+                    .filter(t -> t.get("knot").equals(trace.get("knot")))
+                    .filter(t -> t.get("surface").equals(trace.get("surface")))
+                    .findFirst()
+                    .orElseThrow();
+            double area = trace.get("area").asDouble();
+            assertThat(same.get("area").asDouble()).isCloseTo(area, within(0.02 * area + 0.5));
+            assertThat(same.get("length").asDouble())
+                    .isCloseTo(trace.get("length").asDouble(), within(0.5));
+            assertThat(same.get("width").asDouble())
+                    .isCloseTo(trace.get("width").asDouble(), within(0.5));
+        }
+    }
+
+    @Test
+    void aBoardWithoutDryToHasNoThen() {
+        assertThat(names(marktwice("board", BOARD, "--json").json()))
+                .containsExactly("board", "now", "traces", "clearances");
+        assertThat(marktwice("board", BOARD, "--dry-to", "7").out())
+                .startsWith("Board R1, Red pine, 240 × 120 × 18 mm\n  now: at 13 % moisture ")
+                .contains("\n  then: at 7 % moisture ")
+                .contains("knot k1 from cut c1: 23.9 mm clear");
+    }
+
+    @Test
+    void aBoxedHeartIsSaidAndNotComputed() throws IOException {
+        Path boxed = changed(BOARD, "\"z\": -26.06", "\"z\": 9");
+        JsonNode now = marktwice("board", boxed, "--json").json().get("now");
+        assertThat(names(now)).containsExactly("moisture", "width", "thickness", "cup", "note");
+        assertThat(now.get("cup").isNull()).isTrue();
+        assertThat(now.get("note").asText()).startsWith("boxed heart: expect a check");
+        assertThat(marktwice("board", boxed).out()).contains("boxed heart: expect a check");
+    }
+
+    @Test
+    void sheetStuffHasNoMoistureAndNoCup() throws IOException {
+        Path sheet = Files.writeString(
+                folder.resolve("s.board.json"),
+                "{\"id\": \"S\", \"stuff\": \"sheet\", \"size\": {\"length\": 500, \"width\": 300, \"thickness\": 6}}");
+        JsonNode now =
+                marktwice("board", sheet, "--json", "--dry-to", "8").json().get("then");
+        assertThat(now.get("moisture").isNull()).isTrue();
+        assertThat(now.get("width").asDouble()).isEqualTo(300);
+        assertThat(now.get("cup").get("face-1").asDouble()).isZero();
+        assertThat(marktwice("board", sheet).out()).startsWith("Board S, sheet stuff, 500 × 300 × 6 mm");
+    }
+
+    @Test
+    void checkTellsTheKindsApart() {
+        Ran ran = marktwice("check", SCENARIO, ATTEMPT, BOARD);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().lines().toList())
+                .satisfiesExactly(
+                        l -> assertThat(l)
+                                .startsWith(
+                                        SCENARIO
+                                                + ": fine: scenario \"Porch shelf\", level 2, 3 parts, 2 joints, 4 boards; can be solved, "),
+                        l -> assertThat(l)
+                                .isEqualTo(
+                                        ATTEMPT + ": fine: attempt by P07 at \"porch-shelf\", 14 actions, handed in"),
+                        l -> assertThat(l).isEqualTo(BOARD + ": fine: board R1, 2 knots, 2 cuts"));
+        assertThat(marktwice("check", ATTEMPT).out())
+                .endsWith("; not tried on its scenario, which isn't among the files\n");
+    }
+
+    @Test
+    void checkGoesOnAfterARefusedFile() {
+        Ran ran = marktwice("check", "nowhere.json", BOARD);
+        assertThat(ran)
+                .isEqualTo(new Ran(
+                        2, BOARD + ": fine: board R1, 2 knots, 2 cuts\n", "nowhere.json: there is no such file\n"));
+    }
+
+    @Test
+    void rulesWritesTheWholeRuleBook() {
+        Ran ran = marktwice("rules", "--json");
+        assertThat(ran.code()).isZero();
+        JsonNode json = ran.json();
+        assertThat(json).hasSameSizeAs(RuleBook.rules()).isNotEmpty();
+        for (int i = 0; i < json.size(); i++) {
+            Rule rule = RuleBook.rules().get(i);
+            assertThat(json.get(i).get("id").asText()).isEqualTo(rule.id());
+            assertThat(json.get(i).get("worth").asDouble()).isEqualTo(rule.worth());
+            assertThat(names(json.get(i))).startsWith("id", "stage", "worth", "title", "why", "instead", "source");
+        }
+        String text = marktwice("rules").out().replaceAll("\\s+", " ");
+        assertThat(RuleBook.rules())
+                .allSatisfy(rule -> assertThat(text)
+                        .contains(Texts.of(rule.id()).title() + " (" + rule.id() + ")")
+                        .contains(Texts.of(rule.id()).why().replaceAll("\\s+", " ")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"mark", "solve", "board", "check", "rules"})
+    void everyCommandExplainsItself(String command) {
+        Ran ran = marktwice(command, "--help");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).startsWith("Usage: marktwice " + command + " ").contains("Exit 0");
+        assertThat(ran.out().contains("--json writes")).isEqualTo(!command.equals("check"));
+        assertThat(marktwice("--help").out()).contains("\n  " + command + " ");
+    }
+
+    @Test
+    void theVersionIsOneLine() {
+        assertThat(marktwice("--version").out()).startsWith("Marktwice ").hasLineCount(1);
+    }
+}
