@@ -24,7 +24,7 @@ final class Bar extends JPanel {
 
     /** A title and the note under it at the left, whatever else at the right. */
     static Bar top(String title, String note, JComponent... right) {
-        Bar bar = new Bar(true, new MigLayout("insets 10 20 10 20, gapx 12", "[grow]", "[]0[]"));
+        Bar bar = new Bar(true, new MigLayout("insets 10 20 10 20, gapx 12", "[grow][]", "[]0[]"));
         JLabel heading = Look.label(title, Style.TITLE);
         JPanel words = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         words.setOpaque(false);

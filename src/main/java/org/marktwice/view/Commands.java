@@ -19,6 +19,7 @@ import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.view.bench.BenchCommands;
 
 /**
  * The one registry of what can be done in the window: its word, its key and what it does, said once and used by menus,
@@ -74,7 +75,13 @@ public final class Commands {
 
     /** All commands: each screen lists its own, and is named here. */
     public static List<Command> all() {
-        return Stream.of(WindowCommands.ALL, StartScreen.ALL, HandInScreen.ALL)
+        return Stream.of(
+                        WindowCommands.ALL,
+                        StartScreen.ALL,
+                        BenchCommands.ALL,
+                        HandInScreen.ALL,
+                        SheetScreen.ALL,
+                        ReplayScreen.ALL)
                 .flatMap(List::stream)
                 .toList();
     }

@@ -98,7 +98,7 @@ final class HandInScreen implements Screen {
                         Style.BODY,
                         Ink.QUIET),
                 "wmin 0");
-        JPanel stages = new JPanel(new MigLayout("insets 0, gap 32 0, fillx", "[grow 1,fill,sg stage,top]"));
+        JPanel stages = new JPanel(new MigLayout("insets 0, gap 32 0, fillx", "[grow 1,fill,sg stage]"));
         stages.setOpaque(false);
         byStage().forEach((stage, rules) -> stages.add(column(stage, rules), "aligny top, wmin 0"));
         card.add(stages, "growx, wmin 0");
@@ -124,7 +124,7 @@ final class HandInScreen implements Screen {
     }
 
     private JComponent column(Stage stage, List<Rule> rules) {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 6, wrap 1", "[grow,fill]", "[]10[]"));
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1", "[grow,fill]", "[]10[top]"));
         column.setOpaque(false);
         column.add(Look.quiet(stage.title().toUpperCase(java.util.Locale.ROOT), Style.HEADING));
         for (Rule rule : rules) {

@@ -170,6 +170,15 @@ public final class Look {
         return button;
     }
 
+    /** A button in a text: words in the ink of what can be done. */
+    public static JButton link(JButton button) {
+        plain(button)
+                .putClientProperty(
+                        FlatClientProperties.STYLE,
+                        "foreground: $" + key(Ink.ACTION) + "; margin: 2,0,2,0; background: $" + key(Ink.PANEL));
+        return button;
+    }
+
     /** What every painter of the screens sets first. */
     public static Graphics2D smooth(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -219,7 +219,7 @@ public final class SheetModel {
                 entry,
                 boardOf(finding),
                 texts.title(),
-                figure(finding.measured()),
+                finding.verdict() == Verdict.SOUND && isCount(finding) ? "" : figure(finding.measured()),
                 Texts.says(finding, scenario()),
                 texts.why(),
                 Texts.instead(finding, scenario()),
@@ -251,6 +251,16 @@ public final class SheetModel {
                 .flatMap(n -> scenario().drawing().part(n.part()))
                 .map(Part::name)
                 .orElse("not named");
+    }
+
+    /** A count that is as it should be tells nothing that the verdict doesn't. */
+    private static boolean isCount(Finding finding) {
+        return finding.measured() != null && finding.measured().unit().equals("count");
+    }
+
+    /** A knot's name in a sentence: {@code knot 2}. */
+    static String knot(String id) {
+        return "knot " + id.replaceFirst("^k(?=\\d)", "");
     }
 
     /** A measured figure against its limit; empty where there is none. */

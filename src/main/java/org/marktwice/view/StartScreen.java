@@ -149,13 +149,13 @@ final class StartScreen implements Screen {
 
     private JComponent detail() {
         Card card = new Card(new MigLayout(
-                "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]16[grow,fill]16[]12[]20[]"));
+                "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]12[grow,fill]12[]8[]20[]"));
         card.add(title);
         card.add(facts);
-        card.add(picture, "grow, hmin 0, wmin 0");
+        card.add(picture, "grow, hmin 0, wmin 0, gapx 48 48, gapy 12 12");
         card.add(brief, "growx, wmin 0, wmax 720lp");
         card.add(notes, "growx, wmin 0, wmax 720lp");
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12", "[][][][]push[]"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12", "[][][][]push[][]"));
         buttons.setOpaque(false);
         enter.setName("enter");
         enter.setToolTipText(Commands.Keys.tooltip(ENTER));

@@ -1,0 +1,49 @@
+package org.marktwice.view;
+
+import java.util.List;
+import javax.swing.JComponent;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.bench.BenchScreen;
+
+/** The bench as one of the window's screens. */
+final class BenchCard implements Screen {
+    private final String title;
+    private final BenchScreen bench;
+
+    BenchCard(Session session, FigureCache figures, boolean movement, Runnable onHandIn) {
+        title = session.scenario().title();
+        bench = new BenchScreen(session, figures, onHandIn);
+        bench.setMovement(movement);
+    }
+
+    @Override
+    public JComponent component() {
+        return bench;
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public String menu() {
+        return "Bench";
+    }
+
+    @Override
+    public List<Deed> deeds() {
+        return bench.deeds();
+    }
+
+    @Override
+    public void focus() {
+        bench.focus();
+    }
+
+    @Override
+    public void left() {
+        bench.left();
+    }
+}

@@ -1,0 +1,338 @@
+package org.marktwice.view;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+import org.marktwice.advice.Option;
+import org.marktwice.advice.Options;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.BoardState;
+import org.marktwice.drawing.Placing;
+import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.picture.Ink;
+import org.marktwice.timber.Surface;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.Commands.Place;
+import org.marktwice.view.Look.Style;
+import org.marktwice.view.bench.BoardView;
+import org.marktwice.view.bench.Lie;
+import org.marktwice.view.bench.UnrolledView;
+
+/** Every action of an attempt, one after another: the board as it was, and beside it as the model answer has it. */
+final class ReplayScreen implements Screen {
+    static final Command PLAY =
+            new Command("play", Place.REPLAY, "Play or pause", "SPACE", "Let the steps run, or stop them");
+    static final Command NEXT = new Command("step-on", Place.REPLAY, "Step on", "RIGHT", "Go one step on");
+    static final Command BEFORE = new Command("step-back", Place.REPLAY, "Step back", "LEFT", "Go one step back");
+    static final Command FIRST =
+            new Command("to-start", Place.REPLAY, "To the start", "HOME", "Go to the untouched bench");
+    static final Command LAST = new Command("to-end", Place.REPLAY, "To the end", "END", "Go to the last step");
+    static final Command NEXT_FINDING = new Command(
+            "on-to-finding",
+            Place.REPLAY,
+            "On to a finding",
+            "shift RIGHT",
+            "Go on to the next step that decided a finding");
+    static final Command FINDING_BEFORE = new Command(
+            "back-to-finding",
+            Place.REPLAY,
+            "Back to a finding",
+            "shift LEFT",
+            "Go back to a step that decided a finding");
+    static final Command FASTER = new Command("faster", Place.REPLAY, "Faster", "UP", "Let the steps run faster");
+    static final Command SLOWER = new Command("slower", Place.REPLAY, "Slower", "DOWN", "Let the steps run slower");
+    static final Command SHEET =
+            new Command("to-sheet", Place.REPLAY, "Mark sheet", "ESCAPE", "Back to the mark sheet");
+    static final List<Command> ALL =
+            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, SHEET);
+
+    /** Milliseconds a step, slow to fast. */
+    private static final int[] PACES = {2400, 1600, 1000, 600, 300};
+
+    private static final String[] PACE_WORDS = {"very slow", "slow", "steady", "quick", "very quick"};
+
+    interface Host {
+        void exercises();
+
+        void showSheet(Session session);
+    }
+
+    private final Session session;
+    private final ReplayModel model;
+    private final ActionWords words;
+    private final JLabel where = Look.quiet(" ", Style.HEADING);
+    private final JLabel done = Look.label(" ", Style.SUBTITLE);
+    private final JPanel decided = new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1", "[grow,fill]"));
+    private final BoardView board;
+    private final UnrolledView unrolled;
+    private final JLabel modelHeading = Look.quiet(" ", Style.HEADING);
+    private final JLabel modelWords = Look.label(" ", Style.SUBTITLE);
+    private final JLabel modelFigure = Look.quiet(" ", Style.NOTE);
+    private final BoardView modelBoard;
+    private final UnrolledView modelUnrolled;
+    private final TickBar ticks;
+    private final JButton play = new JButton();
+    private final JLabel pace = Look.quiet("", Style.NOTE);
+    private final Timer timer;
+    private final List<Deed> deeds;
+    private final JPanel page;
+    private int step;
+    private int speed = 2;
+
+    ReplayScreen(Host host, Session session, ReplayModel model, int first, FigureCache figures, boolean movement) {
+        this.session = session;
+        this.model = model;
+        this.words = new ActionWords(session.scenario());
+        this.ticks = new TickBar(model, this::go);
+        this.timer = new Timer(PACES[speed], e -> playOn());
+        board = new BoardView(figures).tiltable();
+        unrolled = new UnrolledView(figures);
+        modelBoard = new BoardView(figures).tiltable();
+        modelUnrolled = new UnrolledView(figures);
+        board.setMovement(movement);
+        modelBoard.setMovement(movement);
+        board.setName("replay-board");
+        modelBoard.setName("model-board");
+        deeds = List.of(
+                new Deed(PLAY, this::playOrPause),
+                new Deed(NEXT, () -> go(step + 1), () -> step < model.last()),
+                new Deed(BEFORE, () -> go(step - 1), () -> step > 0),
+                new Deed(NEXT_FINDING, () -> goToFinding(true)),
+                new Deed(FINDING_BEFORE, () -> goToFinding(false)),
+                new Deed(FIRST, () -> go(0)),
+                new Deed(LAST, () -> go(model.last())),
+                new Deed(FASTER, () -> speed(+1)),
+                new Deed(SLOWER, () -> speed(-1)),
+                new Deed(SHEET, () -> host.showSheet(session)));
+        page = build(host);
+        Commands.install(page, deeds);
+        speed(0);
+        go(first);
+    }
+
+    private JPanel build(Host host) {
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][][]"));
+        JButton sheet = Look.primary(new JButton(deed(SHEET)));
+        sheet.setName("to-sheet");
+        JButton exercises = new JButton("Exercises");
+        exercises.addActionListener(e -> host.exercises());
+        String note = session.scenario().title() + ", level "
+                + session.scenario().level() + " · " + session.attempt().learner();
+        whole.add(Bar.top("Replay", note, exercises, sheet));
+        JPanel body = new JPanel(new MigLayout(
+                "insets 20 20 12 20, gap 20, fill", "[grow,fill,sg board][grow,fill,sg board]", "[grow,fill]"));
+        body.add(learners(), "growy, hmin 0, wmin 0");
+        body.add(models(), "growy, hmin 0, wmin 0");
+        whole.add(body, "grow, hmin 0");
+        whole.add(transport(), "growx");
+        whole.add(Bar.bottom(
+                Look.label("The findings stand above the steps that decided them.", Style.BODY),
+                Look.quiet(Cautions.LINE, Style.NOTE)));
+        return whole;
+    }
+
+    private Deed deed(Command command) {
+        return deeds.stream()
+                .filter(d -> d.command().equals(command))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JComponent learners() {
+        Card card = new Card(new MigLayout(
+                "insets 18 20 16 20, gap 0, wrap 1, fill",
+                "[grow,fill]",
+                "[]4[]6[48lp::]4[grow 3,fill]8[grow 2,fill]"));
+        decided.setOpaque(false);
+        card.add(where, "wmin 0");
+        card.add(done, "wmin 0");
+        card.add(decided, "wmin 0, growx, aligny top");
+        card.add(board, "grow, wmin 0, hmin 0");
+        card.add(unrolled, "grow, wmin 0, hmin 0");
+        return card;
+    }
+
+    private JComponent models() {
+        Card card = new Card(new MigLayout(
+                "insets 18 20 16 20, gap 0, wrap 1, fill",
+                "[grow,fill]",
+                "[]4[]6[48lp::]4[grow 3,fill]8[grow 2,fill]"));
+        card.add(modelHeading, "wmin 0");
+        card.add(modelWords, "wmin 0");
+        card.add(modelFigure, "wmin 0, aligny top");
+        card.add(modelBoard, "grow, wmin 0, hmin 0");
+        card.add(modelUnrolled, "grow, wmin 0, hmin 0");
+        return card;
+    }
+
+    private JComponent transport() {
+        Card card = new Card(new MigLayout("insets 4 8 10 8, gap 0, wrap 1, fillx", "[grow,fill]", "[]0[]"));
+        card.add(ticks, "growx, wmin 0");
+        JPanel row = new JPanel(new MigLayout("insets 0 20 0 20, gapx 8", "[][][][][]16[][][]push[]"));
+        row.setOpaque(false);
+        row.add(button(FIRST, "|←"));
+        row.add(button(BEFORE, "← Back"));
+        play.setAction(deed(PLAY));
+        play.setName("play");
+        row.add(play, "sg play, wmin 88lp");
+        row.add(button(NEXT, "On →"));
+        row.add(button(LAST, "→|"));
+        row.add(button(SLOWER, "Slower"));
+        row.add(button(FASTER, "Faster"));
+        row.add(pace);
+        row.add(Look.quiet("← → step   Shift with ← → by finding   Space play", Style.NOTE));
+        card.add(row, "growx");
+        JPanel around = new JPanel(new MigLayout("insets 0 20 16 20, fill", "[grow,fill]"));
+        around.add(card, "growx, wmin 0");
+        return around;
+    }
+
+    private JButton button(Command command, String text) {
+        JButton button = new JButton(deed(command));
+        button.setText(text);
+        button.setName(command.id());
+        button.getAccessibleContext().setAccessibleName(command.word());
+        return button;
+    }
+
+    private void go(int to) {
+        step = Math.max(0, Math.min(model.last(), to));
+        ticks.at(step);
+        showStep();
+        deeds.forEach(Deed::refresh);
+    }
+
+    private void goToFinding(boolean forwards) {
+        model.nextDeciding(step, forwards).ifPresent(this::go);
+    }
+
+    private void speed(int by) {
+        speed = Math.max(0, Math.min(PACES.length - 1, speed + by));
+        timer.setDelay(PACES[speed]);
+        pace.setText(PACE_WORDS[speed]);
+        play.setText(timer.isRunning() ? "Pause" : "Play");
+    }
+
+    private void playOrPause() {
+        if (timer.isRunning()) {
+            timer.stop();
+        } else {
+            if (step == model.last()) go(0);
+            timer.start();
+        }
+        speed(0);
+    }
+
+    private void playOn() {
+        if (step < model.last()) go(step + 1);
+        if (step == model.last()) timer.stop();
+        speed(0);
+    }
+
+    private void showStep() {
+        Bench bench = model.after(step);
+        String id = model.boardAt(step);
+        BoardState state = bench.board(id);
+        where.setText(("Step " + step + " of " + model.last() + time()).toUpperCase(Locale.ROOT));
+        done.setText(step == 0 ? "Before the first step" : words.of(model.action(step)));
+        decided.removeAll();
+        if (step > 0) model.decidedBy(step).stream().limit(4).forEach(l -> decided.add(verdict(l), "wmin 0"));
+        decided.revalidate();
+        decided.repaint();
+        BoardPicture picture = Pictures.learners(bench, state);
+        board.show(picture, learnersLie(bench, state));
+        board.getAccessibleContext().setAccessibleName("Board " + id + " after step " + step);
+        board.getAccessibleContext().setAccessibleDescription(done.getText());
+        unrolled.show(picture);
+        showModel(id);
+    }
+
+    private static JLabel verdict(SheetModel.Line line) {
+        JLabel label = Look.inked(
+                new JLabel(line.word() + ": " + line.title() + (line.figure().isEmpty() ? "" : ", " + line.figure())),
+                Style.NOTE,
+                Ink.of(line.verdict()));
+        label.setIcon(new Sign(line.verdict()));
+        label.setIconTextGap(Look.px(8));
+        return label;
+    }
+
+    private String time() {
+        if (step == 0) return "";
+        long seconds = Math.round(model.action(step).t());
+        return String.format(Locale.ROOT, " · %d:%02d", seconds / 60, seconds % 60);
+    }
+
+    /** The board as it is placed by then, rolled so that what was just done can be seen. */
+    private Lie learnersLie(Bench bench, BoardState state) {
+        Lie lie = Pictures.lie(bench, state);
+        if (step == 0) return lie;
+        Action action = model.action(step);
+        Optional<Surface> touched = Pictures.touched(action);
+        if (touched.isEmpty() || touched.get().isEnd() || lie.shows(touched.get())) return lie;
+        return lie.showing(touched.get());
+    }
+
+    private void showModel(String id) {
+        BoardState state = model.after(step).board(id);
+        Optional<Option> option = session.situation().modelAnswer().of(state.board());
+        modelHeading.setText(("Model answer for board " + id).toUpperCase(Locale.ROOT));
+        modelWords.setText(option.map(o -> Pictures.placed(o.placing())).orElse("Stays on the rack"));
+        modelFigure.setText(option.map(Pictures::clearance).orElse("No part is made of it.") + learnersFigure(state));
+        BoardPicture picture =
+                option.map(Pictures::model).orElseGet(() -> BoardPicture.of(BoardState.fresh(state.board()), null));
+        modelBoard.show(picture, option.map(o -> Pictures.lie(o.placing())).orElse(Lie.FIRST));
+        modelBoard.getAccessibleContext().setAccessibleName("Board " + id + " in the model answer");
+        modelBoard.getAccessibleContext().setAccessibleDescription(modelWords.getText());
+        modelUnrolled.show(picture);
+    }
+
+    /** The learner's own clearance, to compare. */
+    private String learnersFigure(BoardState state) {
+        Optional<Placing> placing = Pictures.placed(model.after(step), state);
+        if (placing.isEmpty()) return "";
+        return Options.judge(session.scenario(), placing.get())
+                .nearest()
+                .map(n -> "   Yours: " + SheetModel.fixed(n.clearance(), 1) + " mm")
+                .orElse("");
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public String title() {
+        return session.scenario().title() + ": replay";
+    }
+
+    @Override
+    public String menu() {
+        return "Replay";
+    }
+
+    @Override
+    public List<Deed> deeds() {
+        return deeds;
+    }
+
+    @Override
+    public void focus() {
+        ticks.requestFocusInWindow();
+    }
+
+    @Override
+    public void left() {
+        timer.stop();
+    }
+}

@@ -1,0 +1,96 @@
+package org.marktwice.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.marktwice.scenario.Practice;
+
+/** A mark sheet as plain text, to keep, print or hand over. */
+final class SheetText {
+    private static final int WIDTH = 92;
+
+    private SheetText() {}
+
+    static String of(SheetModel model, String learner) {
+        List<String> out = new ArrayList<>();
+        out.add(model.scenario().title() + ", level " + model.scenario().level());
+        out.add("Learner: " + learner);
+        out.add("Marks: " + model.total());
+        SheetModel.Estimate estimate = model.estimate();
+        if (estimate.given()) {
+            out.add("");
+            out.add("Estimated before handing in");
+            list(out, "expected to lose marks, and did", estimate.foreseen());
+            list(out, "expected to lose marks, and did not", estimate.held());
+            list(out, "lost marks without expecting it", estimate.missed());
+        }
+        for (SheetModel.Group group : model.groups()) {
+            out.add("");
+            out.add(group.title() + " (" + SheetModel.number(group.marks()) + " of " + SheetModel.number(group.outOf())
+                    + ")");
+            for (SheetModel.Line line : group.lines()) finding(out, line);
+        }
+        if (!model.notJudged().isEmpty()) {
+            out.add("");
+            out.add("Nothing to judge, and worth nothing here");
+            model.notJudged().forEach(t -> out.add("  " + t));
+        }
+        out.add("");
+        out.add("The workshop's practice in force");
+        practice(model.scenario().practice()).forEach(s -> out.add("  " + s));
+        out.add("");
+        wrap(out, "", Cautions.LINE);
+        return String.join("\n", out) + "\n";
+    }
+
+    private static void list(List<String> out, String what, List<String> titles) {
+        if (!titles.isEmpty()) wrap(out, "  ", what + ": " + String.join("; ", titles));
+    }
+
+    private static void finding(List<String> out, SheetModel.Line line) {
+        double worth = line.entry().worth();
+        String marks = SheetModel.number(worth - line.entry().lost()) + " of " + SheetModel.number(worth);
+        String figure = line.figure().isEmpty() ? "" : " (" + line.figure() + ")";
+        out.add(String.format(
+                Locale.ROOT, "  %s %-5s  %s%s: %s", line.verdict().sign(), line.word(), line.title(), figure, marks));
+        wrap(out, "           ", line.says());
+        if (!line.instead().isEmpty()) wrap(out, "           ", "Better: " + line.instead());
+    }
+
+    private static void wrap(List<String> out, String indent, String text) {
+        StringBuilder row = new StringBuilder(indent);
+        for (String word : text.split("\\s+")) {
+            boolean empty = row.length() == indent.length();
+            if (!empty && row.length() + 1 + word.length() > WIDTH) {
+                out.add(row.toString());
+                row = new StringBuilder(indent);
+                empty = true;
+            }
+            if (!empty) row.append(' ');
+            row.append(word);
+        }
+        out.add(row.toString());
+    }
+
+    /** The settings that verdicts were made by, each in a line. */
+    static List<String> practice(Practice p) {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                p.faceSide() == Practice.FaceSide.TRUEST_IN
+                        ? "Face side: the truest surface, turned in"
+                        : "Face side: the best surface, turned out");
+        lines.add("Knots keep " + SheetModel.number(p.knotMargin().mm()) + " mm or "
+                + times(p.knotMargin().diameters()) + " from a joint, whichever is more");
+        lines.add("Cup: clear to 1 in " + SheetModel.number(p.cupRatio().clear()) + " of the width, poor to 1 in "
+                + SheetModel.number(p.cupRatio().poor()));
+        if (p.heartSide() != Practice.HeartSide.ANY) {
+            lines.add("Heart side: " + p.heartSide().id() + " the middle of the job");
+        }
+        lines.add("Sizes to ± " + SheetModel.number(p.size()) + " mm, gaps to " + SheetModel.number(p.gap()) + " mm");
+        return List.copyOf(lines);
+    }
+
+    private static String times(double diameters) {
+        return diameters == 1 ? "one knot diameter" : SheetModel.number(diameters) + " knot diameters";
+    }
+}

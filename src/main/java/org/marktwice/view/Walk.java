@@ -1,0 +1,320 @@
+package org.marktwice.view;
+
+import java.awt.Component;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.function.LongSupplier;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.SwingWorker;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.Attempt;
+import org.marktwice.bench.CannotDo;
+import org.marktwice.files.AttemptFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.Journal;
+import org.marktwice.files.ScenarioFile;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Commands.Deed;
+
+/** What leads from screen to screen: exercises, bench, hand-in, mark sheet, replay. Keeps the attempt being made. */
+final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Host, ReplayScreen.Host {
+    private final LearnerFolder folder;
+    private final Exercises exercises;
+    private final Clock clock;
+    private final LongSupplier nanos;
+    private final FigureCache figures = new FigureCache();
+    private Settings settings;
+    private @Nullable MainWindow window;
+    private @Nullable Running running;
+    private @Nullable StartScreen start;
+    private final List<Deed> deeds;
+
+    /** An attempt on the bench, and where it is kept. */
+    private record Running(Session session, Keeper keeper) {}
+
+    /** @param nanos a clock in nanoseconds that never runs backwards */
+    Walk(LearnerFolder folder, List<Scenario> shelf, Clock clock, LongSupplier nanos) {
+        this.folder = folder;
+        this.exercises = new Exercises(shelf);
+        this.clock = clock;
+        this.nanos = nanos;
+        this.settings = folder.settings();
+        this.deeds = List.of(
+                new Deed(WindowCommands.OPEN, this::openScenario),
+                new Deed(WindowCommands.EXERCISES, this::exercises, () -> !(screen() instanceof StartScreen)),
+                new Deed(WindowCommands.CLOSE, this::close),
+                new Deed(WindowCommands.THEME, this::theme),
+                new Deed(WindowCommands.LARGER, () -> textSize(+1)),
+                new Deed(WindowCommands.SMALLER, () -> textSize(-1)),
+                new Deed(WindowCommands.MOVEMENT, () -> change(settings.withMovement(!settings.movement()))),
+                new Deed(WindowCommands.KEYS, () -> KeySheet.keys(window()).setVisible(true)),
+                new Deed(
+                        WindowCommands.CAUTIONS,
+                        () -> KeySheet.cautions(window()).setVisible(true)));
+    }
+
+    List<Deed> deeds() {
+        return deeds;
+    }
+
+    /** Begins to walk in this window. */
+    void into(MainWindow of) {
+        window = of;
+        exercises();
+    }
+
+    private MainWindow window() {
+        MainWindow w = window;
+        if (w == null) throw new IllegalStateException("no window yet");
+        return w;
+    }
+
+    private @Nullable Screen screen() {
+        MainWindow w = window;
+        return w == null ? null : w.screen();
+    }
+
+    Optional<Session> session() {
+        return Optional.ofNullable(running).map(Running::session);
+    }
+
+    // The exercises
+
+    @Override
+    public void exercises() {
+        if (!leaveAttempt()) return;
+        StartScreen before = start;
+        StartScreen page = new StartScreen(this, exercises, settings.learner());
+        if (before != null) before.selected().ifPresent(page::select);
+        start = page;
+        window().show(page);
+        lookUpStandings();
+    }
+
+    /** Reads and marks the learner's attempts away from the event thread: the first look at a full folder takes a while. */
+    private void lookUpStandings() {
+        exercises.forgetStandings();
+        StartScreen page = start;
+        String who = settings.learner();
+        List<Scenario> all = exercises.all();
+        new SwingWorker<Void, Runnable>() {
+            @Override
+            protected @Nullable Void doInBackground() {
+                for (Scenario scenario : all) {
+                    LearnerFolder.Standing standing = folder.standing(scenario, who);
+                    publish(() -> exercises.stands(scenario, standing));
+                }
+                return null;
+            }
+
+            @Override
+            protected void process(List<Runnable> known) {
+                if (page == null || page != start || !who.equals(settings.learner())) return;
+                known.forEach(Runnable::run);
+                page.refresh();
+            }
+        }.execute();
+    }
+
+    @Override
+    public void begin(Scenario scenario) {
+        Attempt header = LearnerFolder.header(scenario, settings.learner(), clock.instant());
+        run(scenario, header, Keeper.beginning(folder, scenario, settings.learner(), clock.instant()), List.of());
+    }
+
+    @Override
+    public void goOn(Scenario scenario) {
+        Path left = exercises.standing(scenario).left().orElse(null);
+        if (left == null) return;
+        try {
+            Journal.Resumed resumed = Journal.resume(left, scenario);
+            run(scenario, resumed.opened().file().attempt(), Keeper.of(resumed.journal()), resumed.notices());
+        } catch (FileRefused e) {
+            complain(e.getMessage());
+        }
+    }
+
+    private void run(Scenario scenario, Attempt attempt, Keeper keeper, List<String> notices) {
+        try {
+            running = new Running(Session.of(scenario, attempt, keeper, nanos), keeper);
+            showBench();
+            if (!notices.isEmpty()) JOptionPane.showMessageDialog(window(), String.join("\n", notices));
+        } catch (CannotDo e) {
+            keeper.close();
+            complain(e.getMessage());
+        }
+    }
+
+    @Override
+    public void showBest(Scenario scenario) {
+        exercises.standing(scenario).best().ifPresent(best -> {
+            try {
+                AttemptFile.Opened opened = AttemptFile.open(best.file(), scenario);
+                Session done = Session.of(scenario, opened.file().attempt(), Session.Sink.none(), nanos);
+                window().show(new SheetScreen(this, done, figures, settings.movement()));
+            } catch (FileRefused | CannotDo e) {
+                complain(e.getMessage());
+            }
+        });
+    }
+
+    private void openScenario() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileFilter(new FileNameExtensionFilter("Exercises (*.scenario.json)", "json"));
+        if (chooser.showOpenDialog(window()) == JFileChooser.APPROVE_OPTION) {
+            open(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Opens an exercise from a file, or says in one line why it isn't taken. */
+    void open(Path file) {
+        try {
+            Scenario opened = ScenarioFile.read(file);
+            exercises.add(opened);
+            exercises();
+            StartScreen page = start;
+            if (page != null && screen() == page) {
+                page.refresh();
+                page.select(opened);
+            }
+        } catch (FileRefused e) {
+            complain(e.getMessage());
+        }
+    }
+
+    // The attempt
+
+    private void showBench() {
+        Running now = running;
+        if (now == null) return;
+        window().show(new BenchCard(now.session(), figures, settings.movement(), this::toHandIn));
+    }
+
+    void toHandIn() {
+        session().ifPresent(s -> window().show(new HandInScreen(this, s.scenario())));
+    }
+
+    @Override
+    public void backToBench() {
+        showBench();
+    }
+
+    @Override
+    public void handIn(Set<String> expects) {
+        if (perform(t -> new Action.Estimate(t, expects))) handInWithoutEstimate();
+    }
+
+    @Override
+    public void handInWithoutEstimate() {
+        if (!perform(Action.HandIn::new)) return;
+        session().ifPresent(this::showSheet);
+    }
+
+    private boolean perform(DoubleFunction<Action> action) {
+        Session session = session().orElse(null);
+        if (session == null) return false;
+        try {
+            session.perform(action);
+            return true;
+        } catch (CannotDo e) {
+            complain(e.getMessage());
+            return false;
+        }
+    }
+
+    @Override
+    public void showSheet(Session session) {
+        window().show(new SheetScreen(this, session, figures, settings.movement()));
+    }
+
+    @Override
+    public void showReplay(Session session, SheetModel sheet, int step) {
+        try {
+            ReplayModel replay = ReplayModel.of(session.scenario(), session.attempt(), sheet);
+            window().show(new ReplayScreen(this, session, replay, step, figures, settings.movement()));
+        } catch (CannotDo e) {
+            complain(e.getMessage());
+        }
+    }
+
+    /** Lets go of the attempt on the bench; all of it is on disk. False where it isn't, and the learner would rather stay. */
+    private boolean leaveAttempt() {
+        Running now = running;
+        if (now == null) return true;
+        now.session().write();
+        Optional<String> trouble = now.session().trouble();
+        if (trouble.isPresent()) {
+            int answer = JOptionPane.showConfirmDialog(
+                    window(),
+                    trouble.get() + "\nLeave all the same, and lose what is not saved?",
+                    "Not saved",
+                    JOptionPane.YES_NO_OPTION,
+                    JOptionPane.WARNING_MESSAGE);
+            if (answer != JOptionPane.YES_OPTION) return false;
+        }
+        now.keeper().close();
+        running = null;
+        return true;
+    }
+
+    /** Closes the window; what is on the bench is there next time. */
+    void close() {
+        if (!leaveAttempt()) return;
+        Screen showing = screen();
+        if (showing != null) showing.left();
+        window().dispose();
+    }
+
+    // Settings
+
+    @Override
+    public void learner(String name) {
+        if (name.strip().equals(settings.learner())) return;
+        change(settings.withLearner(name));
+        lookUpStandings();
+        StartScreen page = start;
+        if (page != null) page.refresh();
+    }
+
+    @Override
+    public void theme() {
+        change(settings.withDark(!settings.dark()));
+        relook();
+    }
+
+    @Override
+    public void textSize(int up) {
+        change(settings.stepped(up));
+        relook();
+    }
+
+    private void relook() {
+        Look.install(settings.dark(), settings.textSize());
+        if (screen() instanceof StartScreen) exercises();
+    }
+
+    private void change(Settings next) {
+        settings = next;
+        try {
+            folder.save(next);
+        } catch (IOException e) {
+            complain("The settings could not be saved: " + e.getMessage());
+        }
+    }
+
+    /** One clear line, where the learner looks: at the foot of the start page, or else before the screen. */
+    private void complain(@Nullable String why) {
+        String words = why == null ? "It could not be done." : why;
+        if (screen() instanceof StartScreen page) page.say(words);
+        else JOptionPane.showMessageDialog((Component) window(), words, "Marktwice", JOptionPane.WARNING_MESSAGE);
+    }
+}
