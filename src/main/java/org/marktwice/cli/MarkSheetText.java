@@ -80,10 +80,19 @@ final class MarkSheetText {
                 + Text.number(p.cupRatio().poor()));
         words.add("sizes ±" + Text.number(p.size()) + " mm");
         words.add("gaps to " + Text.number(p.gap()) + " mm");
-        words.add("guidance " + spoken(p.guidance()));
+        words.add("told " + told(p.guidance()));
         words.add("aids: " + (p.aids().isEmpty() ? "none" : String.join(", ", aids(p))));
         if (!p.worth().isEmpty()) words.add("worth set here: " + worth(p.worth()));
         lines.add(Text.wrapped("Practice in force: ", String.join("; ", words) + "."));
+    }
+
+    private static String told(Practice.Guidance guidance) {
+        return switch (guidance) {
+            case EACH_STEP -> "after each step";
+            case EACH_PART -> "after each part";
+            case AT_HAND_IN -> "at hand-in";
+            case EXAMINATION -> "at hand-in only, as in an examination";
+        };
     }
 
     private static List<String> aids(Practice practice) {

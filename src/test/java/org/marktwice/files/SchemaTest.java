@@ -9,6 +9,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -98,6 +99,28 @@ class SchemaTest {
                 .allSatisfy(line ->
                         assertThat(LINE.validate(line, InputFormat.JSON)).isEmpty());
         AttemptFile.read("x", Samples.bytes(name));
+    }
+
+    @Test
+    void theShippedExercisesKeepToTheSchemas() throws IOException {
+        List<Path> scenarios = files(Path.of("scenarios"), ".scenario.json");
+        List<Path> attempts = files(Path.of("scenarios", "attempts"), ".attempt.jsonl");
+        assertThat(scenarios).hasSizeGreaterThanOrEqualTo(4);
+        assertThat(attempts).hasSizeGreaterThanOrEqualTo(8);
+        for (Path file : scenarios) {
+            assertThat(SCENARIO.validate(Files.readString(file), InputFormat.JSON))
+                    .as(file.toString())
+                    .isEmpty();
+        }
+        for (Path file : attempts) {
+            assertThat(Files.readAllLines(file)).as(file.toString()).allMatch(line -> takes(LINE, line));
+        }
+    }
+
+    private static List<Path> files(Path folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(f -> f.toString().endsWith(ending)).sorted().toList();
+        }
     }
 
     static List<String> brokenFiles() throws IOException {
