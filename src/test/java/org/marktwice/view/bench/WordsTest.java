@@ -1,0 +1,108 @@
+package org.marktwice.view.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.BoardState;
+import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.Tool;
+import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+import org.marktwice.timber.Trace;
+import org.marktwice.view.Session;
+
+class WordsTest {
+    private final Session session;
+
+    WordsTest() throws CannotDo {
+        session = Worked.porchShelf();
+    }
+
+    private BoardState board(String id) {
+        return session.bench().board(id);
+    }
+
+    @Test
+    void a_settled_board_says_how_it_lies_and_what_follows() {
+        Placing placing = session.bench().placing(board("A")).orElseThrow();
+        assertThat(Words.turned(board("A"), placing.part(), placing.turn(), true))
+                .isEqualTo("as the right upright: face side to the left, face edge to the front, so end 1 is at the bottom");
+        assertThat(Words.turned(board("A"), placing.part(), placing.turn(), false)).doesNotContain("end 1");
+    }
+
+    @Test
+    void a_board_on_the_bench_says_how_it_lies() {
+        assertThat(Words.lying(board("B"), Lie.FIRST)).isEqualTo("face 1 up, edge 1 in front, end 1 at the left");
+        assertThat(Words.lying(board("A"), Lie.FIRST.endForEnd()))
+                .isEqualTo("face side up, edge 2 in front, end 2 at the left");
+    }
+
+    @Test
+    void what_is_pointed_at_is_named_as_the_trade_would() {
+        assertThat(pointed("B", new SurfacePoint(Surface.FACE_1, 20, 60))).isEqualTo("face 1, planed, heart side");
+        assertThat(pointed("A", new SurfacePoint(Surface.EDGE_2, 20, 9))).isEqualTo("edge 2, as sawn");
+        assertThat(pointed("A", new SurfacePoint(Surface.FACE_1, 20, 60)))
+                .isEqualTo("face 1, marked as face side, planed, bark side");
+        Trace knot = board("C").board().traces(Surface.FACE_1).get(1);
+        assertThat(pointed("C", knot.middle())).startsWith("knot 2, face 1: ").contains(" mm along the grain, ");
+    }
+
+    private String pointed(String id, SurfacePoint at) {
+        return Words.pointed(board(id), new Aim(at, new Snap(at, Snap.To.NOTHING, "")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"63.24, 63", "63.25, 63.5", "63.74, 63.5", "63.75, 64", "0.2, 0"})
+    void a_steel_rule_is_read_to_half_a_millimetre(double mm, double reads) {
+        assertThat(Reading.toHalf(mm)).isEqualTo(reads);
+        SurfacePoint from = new SurfacePoint(Surface.FACE_1, 0, 0);
+        assertThat(Reading.rule(from, new SurfacePoint(Surface.FACE_1, mm, 0))).isEqualTo(reads);
+    }
+
+    @Test
+    void tools_say_what_they_read() {
+        assertThat(Reading.of(board("A"), new Action.Test(0, "A", Tool.TRY_SQUARE, Surface.EDGE_1, 150.0)))
+                .isEqualTo("try-square, face side to edge 1: square");
+        assertThat(Reading.of(board("A"), new Action.Test(0, "A", Tool.TRY_SQUARE, Surface.EDGE_2, 150.0)))
+                .startsWith("try-square, face side to edge 2: 0.5°");
+        assertThat(Reading.of(board("A"), new Action.Test(0, "A", Tool.WINDING_STICKS, Surface.FACE_1, null)))
+                .isEqualTo("winding sticks on face 1: no wind");
+    }
+
+    @Test
+    void a_board_can_be_read_as_text() {
+        String report = BoardReport.of(
+                session.scenario(), board("A"), session.bench().placing(board("A")));
+        assertThat(report)
+                .startsWith("Board A, Scots pine, 312 × 120 × 18 mm\nBoth marks made\nNamed Right upright\n")
+                .contains("6 mm off end 1, 6 mm off end 2")
+                .contains("face side mark, towards edge 1")
+                .contains("knot 1, face 1: ")
+                .contains("What the tools read\n");
+        assertThat(BoardReport.of(session.scenario(), board("B"), Optional.empty())).contains("Not named yet");
+    }
+
+    @Test
+    void progress_counts_and_never_judges() {
+        assertThat(session.scenario().stages().stream()
+                        .map(s -> Progress.of(session.bench(), s).orElseThrow().toString()))
+                .containsExactly("2 of 3", "2 of 3", "2 of 3");
+        assertThat(Progress.marks(board("A"))).isEqualTo("both marks made");
+        assertThat(Progress.marks(board("B"))).isEqualTo("no marks yet");
+        assertThat(Progress.marks(board("C"))).isEqualTo("face side marked");
+    }
+
+    @Test
+    void parts_say_what_is_still_to_do() {
+        assertThat(PartState.of(session.bench()).stream().map(p -> p.sign() + " " + p.title() + ": " + p.says()))
+                .containsExactly(
+                        "○ Left upright: choose a board",
+                        "● Right upright · board A: knot 1 meets the joint: turn it",
+                        "✓ Shelf · board D: settled");
+    }
+}
