@@ -209,12 +209,16 @@ public final class BenchScreen extends JPanel {
         menu.show(view.component(), where.x, where.y);
     }
 
-    /** The keys that are no commands of their own: Shift and Ctrl with the arrows, and Tab where the tool steps by it. */
+    /**
+     * The keys that are no commands of their own: Shift and Ctrl with the arrows, and Tab where the tool steps by it; and the
+     * bare arrows, which the divider between the views would take otherwise.
+     */
     private void bindKeys(JComponent view) {
         InputMap keys = view.getInputMap(JComponent.WHEN_FOCUSED);
         int[] codes = {KeyEvent.VK_LEFT, KeyEvent.VK_RIGHT, KeyEvent.VK_UP, KeyEvent.VK_DOWN};
         ToolKey.Stroke[] strokes = {ToolKey.Stroke.LEFT, ToolKey.Stroke.RIGHT, ToolKey.Stroke.UP, ToolKey.Stroke.DOWN};
         for (int i = 0; i < codes.length; i++) {
+            bind(view, keys, codes[i], 0, ToolKey.of(strokes[i]));
             bind(view, keys, codes[i], InputEvent.SHIFT_DOWN_MASK, new ToolKey(strokes[i], true, false));
             bind(view, keys, codes[i], InputEvent.CTRL_DOWN_MASK, new ToolKey(strokes[i], false, true));
             int both = InputEvent.SHIFT_DOWN_MASK | InputEvent.CTRL_DOWN_MASK;

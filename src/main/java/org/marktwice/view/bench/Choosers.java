@@ -1,5 +1,6 @@
 package org.marktwice.view.bench;
 
+import java.awt.event.KeyEvent;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,8 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.MenuElement;
 import javax.swing.MenuSelectionManager;
+import javax.swing.event.MenuKeyEvent;
+import javax.swing.event.MenuKeyListener;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Part;
 import org.marktwice.timber.SurfacePoint;
@@ -51,10 +54,28 @@ final class Choosers implements Chooser {
     private static void add(JPopupMenu menu, int index, String word, String name, Runnable does) {
         boolean numbered = index < 9;
         JMenuItem item = new JMenuItem(numbered ? (index + 1) + "  " + word : word);
-        if (numbered) item.setMnemonic('1' + index);
         item.setName("choose-" + name);
         item.addActionListener(e -> does.run());
+        item.addMenuKeyListener(new NumberKey(menu));
         menu.add(item);
+    }
+
+    /** Picks a line by its number, whichever line is picked out just now. */
+    private record NumberKey(JPopupMenu menu) implements MenuKeyListener {
+        @Override
+        public void menuKeyPressed(MenuKeyEvent e) {
+            int number = e.getKeyCode() - KeyEvent.VK_1;
+            if (number < 0 || number > 8 || number >= menu.getComponentCount()) return;
+            e.consume();
+            MenuSelectionManager.defaultManager().clearSelectedPath();
+            if (menu.getComponent(number) instanceof JMenuItem chosen) chosen.doClick(0);
+        }
+
+        @Override
+        public void menuKeyTyped(MenuKeyEvent e) {}
+
+        @Override
+        public void menuKeyReleased(MenuKeyEvent e) {}
     }
 
     /** Opens a menu where the place is seen, with its first line picked. */

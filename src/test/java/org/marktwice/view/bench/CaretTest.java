@@ -54,7 +54,8 @@ class CaretTest {
         StringBuilder met = new StringBuilder();
         double round = 2 * (A.size().width() + A.size().thickness());
         for (int i = 0; i < round; i++) {
-            if (met.indexOf(at.surface().id()) < 0) met.append(at.surface().id()).append(' ');
+            if (met.indexOf(at.surface().id()) < 0)
+                met.append(at.surface().id()).append(' ');
             at = Caret.moved(A, at, 0, 1);
         }
         assertThat(met.toString().trim()).isEqualTo("face-1 edge-1 face-2 edge-2");

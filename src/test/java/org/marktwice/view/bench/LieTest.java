@@ -117,7 +117,8 @@ class LieTest {
         Motion motion = new Motion(from, Lie.FIRST.endForEnd().rotation(), Motion.TURN);
         double before = -1;
         for (int i = 0; i <= 50; i++) {
-            double angle = from.difference(motion.at(Motion.TURN * i / 50), new Quaterniond()).angle();
+            double angle = from.difference(motion.at(Motion.TURN * i / 50), new Quaterniond())
+                    .angle();
             assertThat(angle).isGreaterThan(before - 1e-9);
             before = angle;
         }

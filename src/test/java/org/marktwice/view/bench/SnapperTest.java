@@ -48,7 +48,8 @@ class SnapperTest {
     void takes_to_the_edge_of_a_knot_and_names_it() {
         Trace knot = A.traces(Surface.FACE_1).get(0);
         double left = knot.middle().u() - knot.length() / 2;
-        Snap snap = new Snapper(STATE, Surface.FACE_1, List.of()).snap(left - 2, knot.middle().v(), ONE, 8);
+        Snap snap = new Snapper(STATE, Surface.FACE_1, List.of())
+                .snap(left - 2, knot.middle().v(), ONE, 8);
         assertThat(snap.to()).isEqualTo(Snap.To.KNOT);
         assertThat(snap.what()).isEqualTo("knot 1");
         assertThat(snap.point().u()).isEqualTo(left, within(1e-9));

@@ -31,8 +31,10 @@ class WordsTest {
     void a_settled_board_says_how_it_lies_and_what_follows() {
         Placing placing = session.bench().placing(board("A")).orElseThrow();
         assertThat(Words.turned(board("A"), placing.part(), placing.turn(), true))
-                .isEqualTo("as the right upright: face side to the left, face edge to the front, so end 1 is at the bottom");
-        assertThat(Words.turned(board("A"), placing.part(), placing.turn(), false)).doesNotContain("end 1");
+                .isEqualTo(
+                        "as the right upright: face side to the left, face edge to the front, so end 1 is at the bottom");
+        assertThat(Words.turned(board("A"), placing.part(), placing.turn(), false))
+                .doesNotContain("end 1");
     }
 
     @Test
@@ -76,15 +78,16 @@ class WordsTest {
 
     @Test
     void a_board_can_be_read_as_text() {
-        String report = BoardReport.of(
-                session.scenario(), board("A"), session.bench().placing(board("A")));
+        String report =
+                BoardReport.of(session.scenario(), board("A"), session.bench().placing(board("A")));
         assertThat(report)
                 .startsWith("Board A, Scots pine, 312 × 120 × 18 mm\nBoth marks made\nNamed Right upright\n")
                 .contains("6 mm off end 1, 6 mm off end 2")
                 .contains("face side mark, towards edge 1")
                 .contains("knot 1, face 1: ")
                 .contains("What the tools read\n");
-        assertThat(BoardReport.of(session.scenario(), board("B"), Optional.empty())).contains("Not named yet");
+        assertThat(BoardReport.of(session.scenario(), board("B"), Optional.empty()))
+                .contains("Not named yet");
     }
 
     @Test
