@@ -7,6 +7,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.files.FileRefused;
+import org.marktwice.view.Launch;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -51,7 +52,8 @@ public final class Main {
 
     private static int withoutArguments(Console console) throws FileRefused {
         if (GraphicsEnvironment.isHeadless()) return Demo.mark(console);
-        return commandLine(console).execute("--help");
+        Launch.open();
+        return Exit.DONE;
     }
 
     private static CommandLine commandLine(Console console) {

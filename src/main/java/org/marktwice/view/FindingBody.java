@@ -12,9 +12,9 @@ final class FindingBody extends JPanel {
 
     /** @param replay shows the deciding step */
     FindingBody(SheetModel.Line line, Runnable replay) {
-        super(new MigLayout("insets 4 84 16 88, gap 12 8, wrap 2", "[56lp!,left][grow,fill]"));
+        super(new MigLayout("insets 4 34 16 24, gap 8 8, wrap 2", "[42lp!,left][grow,fill]"));
         setOpaque(false);
-        add(Look.prose(line.says(), Style.BODY, Ink.INK), "span 2, growx, wmin 0");
+        add(Look.prose(line.says(), Style.BODY, Ink.INK), "skip 1, growx, wmin 0");
         entry("Better", line.instead());
         entry("Why", line.why());
         entry("Care", line.safety());

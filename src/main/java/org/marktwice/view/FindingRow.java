@@ -79,7 +79,7 @@ final class FindingRow extends JButton {
         g.setFont(Style.NOTE.font());
         int marksAt = right - g.getFontMetrics().stringWidth(marks);
         text(g, marks, Style.NOTE, Ink.QUIET, marksAt, baseline);
-        int figureRight = right - Look.px(92);
+        int figureRight = right - Look.px(80);
         int figureAt = figureRight - g.getFontMetrics().stringWidth(line.figure());
         text(g, line.figure(), Style.NOTE, line.entry().lost() > 1e-9 ? ink : Ink.QUIET, figureAt, baseline);
         int titleAt = Look.px(84);

@@ -128,20 +128,15 @@ final class HandInScreen implements Screen {
         column.setOpaque(false);
         column.add(Look.quiet(stage.title().toUpperCase(java.util.Locale.ROOT), Style.HEADING));
         for (Rule rule : rules) {
-            JCheckBox box = new JCheckBox(wrapped(Texts.of(rule.id()).title()));
+            JCheckBox box = new JCheckBox(Texts.of(rule.id()).title());
             box.setName(rule.id());
-            box.setVerticalTextPosition(JCheckBox.TOP);
             box.setOpaque(false);
-            box.setToolTipText(wrapped(Texts.of(rule.id()).why()));
+            box.getAccessibleContext()
+                    .setAccessibleDescription(Texts.of(rule.id()).why());
             boxes.put(rule.id(), box);
             column.add(box, "wmin 0");
         }
         return column;
-    }
-
-    /** Long words wrap in the column; the text is our own, and is escaped all the same. */
-    private static String wrapped(String text) {
-        return "<html>" + text.replace("&", "&amp;").replace("<", "&lt;") + "</html>";
     }
 
     @Override

@@ -176,7 +176,7 @@ final class ReplayScreen implements Screen {
 
     private JComponent transport() {
         Card card = new Card(new MigLayout("insets 4 8 10 8, gap 0, wrap 1, fillx", "[grow,fill]", "[]0[]"));
-        card.add(ticks, "growx, wmin 0");
+        card.add(ticks, "growx, wmin 0, h pref!");
         JPanel row = new JPanel(new MigLayout("insets 0 20 0 20, gapx 8", "[][][][][]16[][][]push[]"));
         row.setOpaque(false);
         row.add(button(FIRST, "|←"));

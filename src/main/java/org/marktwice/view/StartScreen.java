@@ -155,7 +155,7 @@ final class StartScreen implements Screen {
         card.add(picture, "grow, hmin 0, wmin 0, gapx 48 48, gapy 12 12");
         card.add(brief, "growx, wmin 0, wmax 720lp");
         card.add(notes, "growx, wmin 0, wmax 720lp");
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12", "[][][][]push[][]"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12, fillx"));
         buttons.setOpaque(false);
         enter.setName("enter");
         enter.setToolTipText(Commands.Keys.tooltip(ENTER));
@@ -165,8 +165,8 @@ final class StartScreen implements Screen {
         buttons.add(enter);
         buttons.add(anew, "hidemode 3");
         buttons.add(sheet, "hidemode 3");
-        buttons.add(mark, "gapleft 12");
-        buttons.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE));
+        buttons.add(mark, "gapleft 12, hidemode 3");
+        buttons.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE), "gapleft push");
         card.add(buttons, "growx");
         return card;
     }
