@@ -13,18 +13,11 @@ import org.marktwice.files.AttemptFile;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Cautions;
 import org.marktwice.view.SheetModel;
 
 /** A mark sheet on paper: what a teacher hands back. */
 final class MarkSheetText {
-    /** Said wherever real work may follow. */
-    static final String CAUTIONS = "Before real work: follow your teacher and the workshop's own rules and risk"
-            + " assessment; local codes decide. Hold the work by a bench hook, stop or cramp; keep both hands behind a"
-            + " cutting edge, and knife strokes light and away from the holding hand. Wear eye protection when sawing or"
-            + " chiselling; hair, ties and cords back. Extract dust, never sweep it dry.";
-
-    private static final String LIMITS = "Practice here serves decisions; hands are trained at the bench.";
-
     private final AttemptFile.Opened opened;
     private final SheetModel sheet;
     private final List<String> lines = new ArrayList<>();
@@ -162,7 +155,8 @@ final class MarkSheetText {
         }
         lines.add("Signs: ✓ sound   ~ close   ✕ wrong   ○ open, not decided");
         lines.add("");
-        lines.add(Text.wrapped("", LIMITS + " " + CAUTIONS));
+        lines.add("Before real work:");
+        for (String caution : Cautions.ALL) lines.add(Text.wrapped("  - ", caution));
     }
 
     private void estimate(SheetModel.Estimate estimate) {

@@ -3,11 +3,11 @@ package org.marktwice.view;
 import java.util.List;
 
 /** What is said before real work. Never a barrier to practice. */
-final class Cautions {
+public final class Cautions {
     static final String LINE =
             "At the real bench: work held, both hands behind the edge. Your teacher's and workshop's rules come first.";
 
-    static final List<String> ALL = List.of(
+    public static final List<String> ALL = List.of(
             "Follow your teacher, and the workshop's own rules and risk assessment. They decide.",
             "Hold the work with a bench hook, a stop or a cramp.",
             "Keep both hands behind a cutting edge. Knife strokes are light, against the square, away from the hand that holds.",

@@ -174,7 +174,12 @@ public final class SheetModel {
     }
 
     private static List<String> titles(Set<String> rules, java.util.function.Predicate<String> which) {
-        return rules.stream().filter(which).map(r -> Texts.of(r).title()).toList();
+        // a rule of another version of the rule book, in an attempt from elsewhere, has no title here
+        return rules.stream()
+                .filter(which)
+                .filter(r -> RuleBook.rule(r).isPresent())
+                .map(r -> Texts.of(r).title())
+                .toList();
     }
 
     private List<Group> grouped() {

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.rulebook.Rule;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Texts;
+import org.marktwice.view.Cautions;
 
 /** What the commands answer. */
 class CommandsTest {
@@ -130,7 +131,7 @@ class CommandsTest {
                 .contains("○ open   ")
                 .contains("Expected to lose marks on: ")
                 .contains("Nothing to judge (no pass, and worth nothing): ");
-        assertThat(ran.out().replaceAll("\\s+", " ")).contains(MarkSheetText.CAUTIONS);
+        assertThat(ran.out().replaceAll("\\s+", " ")).contains(Cautions.ALL);
     }
 
     @Test
