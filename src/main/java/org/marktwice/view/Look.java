@@ -4,6 +4,7 @@ import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontFormatException;
@@ -85,7 +86,9 @@ public final class Look {
         else FlatLightLaf.setup();
         enterPressesButtons();
         UIManager.put(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        float scale = (float) textSize;
+        // The layout multiplies by the look and feel's own factor, which comes in coarse steps; together they are the
+        // text size.
+        float scale = (float) (textSize / UIScale.getUserScaleFactor());
         PlatformDefaults.setLogicalPixelBase(PlatformDefaults.BASE_SCALE_FACTOR);
         PlatformDefaults.setHorizontalScaleFactor(scale);
         PlatformDefaults.setVerticalScaleFactor(scale);

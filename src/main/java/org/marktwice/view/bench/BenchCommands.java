@@ -51,6 +51,8 @@ public final class BenchCommands {
             bench("board-before", "Board before", "PAGE_UP", "Take the board before");
     public static final Command UNDO = bench("undo", "Undo", "menu Z", "Take the last action back");
     public static final Command REDO = bench("redo", "Redo", "menu Y", "Do it again");
+    public static final Command DRAWING =
+            bench("drawing", "Working drawing", "D", "Show or hide the working drawing and the parts");
     public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
     public static final Command MENU =
             bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
@@ -69,6 +71,7 @@ public final class BenchCommands {
                             BOARD_BEFORE,
                             UNDO,
                             REDO,
+                            DRAWING,
                             REPORT,
                             MENU,
                             HAND_IN))

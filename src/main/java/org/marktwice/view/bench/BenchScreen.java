@@ -12,7 +12,9 @@ import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
@@ -30,6 +32,13 @@ import org.marktwice.view.Session;
 /** The bench: the rack, the board in two views, the tools, the working drawing, the parts, and the line that answers. */
 public final class BenchScreen extends JPanel {
     private static final long serialVersionUID = 1L;
+    /** Below this width, at the usual text size, there is no room for three columns. */
+    private static final int NARROW = 1080;
+
+    private static final String WIDE = "[222lp!,fill][grow,fill][250lp:22%:312lp,fill]";
+    private static final String TIGHT = "[160lp!,fill][grow,fill][200lp!,fill]";
+    private static final String WITHOUT_DRAWING = "[160lp:17%:222lp,fill][grow,fill]";
+
     private final transient BenchModel model;
     private final transient List<Deed> deeds = new ArrayList<>();
     private final transient Choosers chooser;
@@ -45,7 +54,12 @@ public final class BenchScreen extends JPanel {
     private final PartsPanel parts;
     private final LinePanel line = new LinePanel();
     private final TwoViews split;
+    private final JPanel right = new JPanel(new MigLayout(
+            "insets 0, gap 0 14lp, wrap 1, fill", "[grow,fill]", "[180lp:380lp:,grow,fill][0:pref:pref]"));
+    private final transient MigLayout columns =
+            new MigLayout("insets 16lp 20lp 16lp 20lp, gap 20lp 0, fill, hidemode 3", WIDE, "[grow,fill]");
     private transient @Nullable Stamp shown;
+    private boolean narrowBefore;
 
     /** What the slower panels depend on; they are filled anew only when it changes. */
     private record Stamp(
@@ -91,25 +105,45 @@ public final class BenchScreen extends JPanel {
     private void arrange() {
         add(header, BorderLayout.NORTH);
         add(line, BorderLayout.SOUTH);
-        JPanel middle = new JPanel(new MigLayout(
-                "insets 16lp 20lp 16lp 20lp, gap 20lp 0, fill",
-                "[222lp!,fill][grow,fill][250lp:22%:312lp,fill]",
-                "[grow,fill]"));
+        JPanel middle = new JPanel(columns);
         middle.setOpaque(false);
-        middle.add(rack, "hmin 0");
-        middle.add(split, "hmin 0, wmin 0, grow");
-        JPanel right = new JPanel(new MigLayout("insets 0, gap 0 14lp, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
+        middle.add(rack, "cell 0 0, hmin 0");
+        middle.add(split, "cell 1 0, hmin 0, wmin 0, grow");
         right.setOpaque(false);
         right.add(drawing, "hmin 0, wmin 0");
         right.add(partsSheet(), "wmin 0, hmin 0");
-        middle.add(right, "hmin 0, wmin 0");
+        middle.add(right, "cell 2 0, hmin 0, wmin 0");
         add(middle, BorderLayout.CENTER);
+    }
+
+    /** In a narrow window, or with large text, the boards need the room: the drawing is shown when it is asked for. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean narrow = width < Look.px(NARROW);
+        if (width > 0 && narrow != narrowBefore) {
+            narrowBefore = narrow;
+            showDrawing(!narrow);
+        }
+        super.setBounds(x, y, width, height);
+    }
+
+    private void showDrawing(boolean shown) {
+        right.setVisible(shown);
+        columns.setColumnConstraints(!shown ? WITHOUT_DRAWING : narrowBefore ? TIGHT : WIDE);
+        revalidate();
     }
 
     private JComponent partsSheet() {
         Sheet sheet = new Sheet(new MigLayout("insets 12lp 16lp 6lp 16lp, gap 0 8lp, wrap 1, fill", "[grow,fill]"));
         sheet.add(Look.quiet("PARTS", Look.Style.HEADING));
-        sheet.add(parts, "wmin 0, grow");
+        JScrollPane scroll = new JScrollPane(
+                parts,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        scroll.setBorder(null);
+        sheet.add(scroll, "wmin 0, hmin 0, grow");
         return sheet;
     }
 
@@ -137,6 +171,7 @@ public final class BenchScreen extends JPanel {
         add(BenchCommands.BOARD_BEFORE, () -> model.selectNext(-1));
         add(BenchCommands.UNDO, model::undo);
         add(BenchCommands.REDO, model::redo);
+        add(BenchCommands.DRAWING, () -> showDrawing(!right.isVisible()));
         add(BenchCommands.REPORT, this::report);
         add(BenchCommands.MENU, this::menuAtCaret);
         add(BenchCommands.HAND_IN, onHandIn);

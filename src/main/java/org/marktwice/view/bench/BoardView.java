@@ -23,6 +23,7 @@ import org.marktwice.picture.Isometric;
 import org.marktwice.picture.IsometricPainter;
 import org.marktwice.picture.SurfaceFrame;
 import org.marktwice.picture.SurfacePainter;
+import org.marktwice.timber.Size;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
 
@@ -48,6 +49,7 @@ public final class BoardView extends JComponent implements PatchView {
     private transient @Nullable BoardPicture picture;
     private transient List<Overlay> over = List.of();
     private transient Lie lie = Lie.FIRST;
+    private transient Lie left = Lie.FIRST;
     private transient Motion motion = Motion.still(Lie.FIRST.rotation());
     private long motionStarted;
     private boolean movement = true;
@@ -91,6 +93,7 @@ public final class BoardView extends JComponent implements PatchView {
             boolean move = movement && sameBoard && isShowing();
             motion = move ? new Motion(attitude(), way.rotation(), Motion.TURN) : Motion.still(way.rotation());
             motionStarted = System.nanoTime();
+            left = lie;
             lie = way;
             if (move) timer.start();
         }
@@ -157,10 +160,17 @@ public final class BoardView extends JComponent implements PatchView {
         int margin = Look.px(MARGIN);
         if (shown == null || getWidth() <= 2 * margin || getHeight() <= 2 * margin) return null;
         Rectangle2D area =
-                new Rectangle2D.Double(margin, margin / 2.0, getWidth() - 2 * margin, getHeight() - 1.5 * margin);
-        Isometric steady =
-                Isometric.steady(shown.board().size(), lie.matrix(), area).posed(attitude());
-        return sideways == 0 && upwards == 0 ? steady : steady.tilted(sideways, upwards);
+                new Rectangle2D.Double(margin, margin / 2.0, getWidth() - 2 * margin, getHeight() - 2.6 * margin);
+        Size size = shown.board().size();
+        // While it moves, the scale goes over from that of the old lie to that of the new one.
+        double share = motion.share(since(motionStarted));
+        double scale = (1 - share) * fitting(size, left, area) + share * fitting(size, lie, area);
+        Isometric view = Isometric.of(size, lie.matrix()).scaled(scale).posed(attitude());
+        return (sideways == 0 && upwards == 0 ? view : view.tilted(sideways, upwards)).in(area);
+    }
+
+    private static double fitting(Size size, Lie way, Rectangle2D area) {
+        return Isometric.fit(size, way.matrix(), area).scale();
     }
 
     @Override

@@ -27,8 +27,12 @@ record Motion(Quaterniondc from, Quaterniondc to, double seconds) {
 
     /** The attitude after so many seconds. */
     Quaterniond at(double elapsed) {
-        if (isOver(elapsed)) return new Quaterniond(to);
-        return from.slerp(to, eased(Math.max(0, elapsed) / seconds), new Quaterniond());
+        return isOver(elapsed) ? new Quaterniond(to) : from.slerp(to, share(elapsed), new Quaterniond());
+    }
+
+    /** How much of the way is done after so many seconds, 0 to 1. */
+    double share(double elapsed) {
+        return isOver(elapsed) ? 1 : eased(Math.max(0, elapsed) / seconds);
     }
 
     /** Slow, quick, slow: 0 to 1 with no speed at either end. */

@@ -1,16 +1,19 @@
 package org.marktwice.view.bench;
 
+import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 
 /** The parts of the job and how far each has got. */
-final class PartsPanel extends JPanel {
+final class PartsPanel extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
     private final transient BenchModel model;
 
@@ -40,6 +43,31 @@ final class PartsPanel extends JPanel {
         }
         revalidate();
         repaint();
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return Look.px(20);
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return visible.height;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
     }
 
     private static Ink ink(PartState state) {

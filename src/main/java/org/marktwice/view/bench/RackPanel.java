@@ -135,6 +135,11 @@ final class RackPanel extends JPanel {
         }
 
         @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
         public int getNextMatch(String prefix, int start, javax.swing.text.Position.Bias bias) {
             return -1;
         }
@@ -173,7 +178,7 @@ final class RackPanel extends JPanel {
         public Dimension getPreferredSize() {
             int lines =
                     metrics(Style.STRONG).getHeight() + 2 * metrics(Style.NOTE).getHeight();
-            return new Dimension(Look.px(CARD_WIDTH), Look.px(2 * PAD + 4 + GAP) + pictureHeight() + lines);
+            return new Dimension(Look.px(CARD_WIDTH - 60), Look.px(2 * PAD + 4 + GAP) + pictureHeight() + lines);
         }
 
         private FontMetrics metrics(Style style) {

@@ -57,12 +57,10 @@ record SplitChoice(boolean stacked, double share) {
         return together;
     }
 
-    /** Pixels a millimetre of a board that keeps its scale while it is rolled. */
+    /** Pixels a millimetre of a board that lies flat. */
     private static double isometric(Size s, double width, double height) {
-        double broad = Math.max(s.width(), s.thickness());
-        double thin = Math.min(s.width(), s.thickness());
-        double across = (s.length() + broad) * Math.cos(Math.PI / 6);
-        double down = Math.max((s.length() + broad) / 2 + thin, (s.length() + thin) / 2 + broad);
+        double across = (s.length() + s.width()) * Math.cos(Math.PI / 6);
+        double down = (s.length() + s.width()) / 2 + s.thickness();
         return Math.min(width / across, height / down) / Isometric.FACTOR;
     }
 

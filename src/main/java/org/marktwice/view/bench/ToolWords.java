@@ -18,7 +18,7 @@ final class ToolWords extends JPanel {
 
     /** @param run does a command, as its key would */
     ToolWords(BenchModel model, Consumer<Command> run) {
-        super(new WrapLayout(2, 2));
+        super(new WrapLayout(2, 0));
         this.model = model;
         setOpaque(false);
         add(new WordButton(BenchCommands.RIGHT, "Roll", "→", () -> run.accept(BenchCommands.RIGHT)));

@@ -21,7 +21,7 @@ final class UnrolledPanel extends Sheet {
 
     UnrolledPanel(BenchModel model, UnrolledView view) {
         super(new MigLayout(
-                "insets 14lp 18lp 14lp 18lp, gapx 18lp, fill", "[grow,fill][220lp:24%:300lp,fill]", "[grow,fill]"));
+                "insets 14lp 18lp 14lp 18lp, gapx 18lp, fill", "[grow,fill][130lp:24%:300lp,fill]", "[grow,fill]"));
         this.model = model;
         add(view, "hmin 0, wmin 0");
         JPanel beside = new JPanel(new MigLayout("insets 0, gap 0 6lp, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));

@@ -31,8 +31,8 @@ public final class BenchSnapshots {
         Size small = new Size(1280, 800, 1);
         shoot(only, "settled-light", false, 1, large, m -> {});
         shoot(only, "settled-dark", true, 1, large, m -> {});
-        shoot(only, "settled-2x-light", false, 1, new Size(1600, 1000, 2), m -> {});
-        shoot(only, "small-2x-dark", true, 1, new Size(1280, 800, 2), m -> {});
+        shoot(only, "settled-2x-light", false, 2, new Size(3200, 2000, 1), m -> {});
+        shoot(only, "small-2x-dark", true, 2, new Size(2560, 1600, 1), m -> {});
         shoot(only, "small-light", false, 1, small, m -> {});
         shoot(only, "text-large", false, 1.5, small, m -> {});
         shoot(only, "mark", false, 1, large, BenchSnapshots::marking);
