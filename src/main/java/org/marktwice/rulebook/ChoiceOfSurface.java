@@ -97,27 +97,14 @@ final class ChoiceOfSurface implements Rule {
         return Trueness.departure(w.board(), surface);
     }
 
-    /** @param together the diameter of one knot as large as all of them together, millimetres */
-    private record Knots(int count, double together) {
-        static Knots of(Board board, Surface surface) {
-            List<Trace> traces = board.traces(surface);
-            double area = traces.stream().mapToDouble(Trace::area).sum();
-            return new Knots(traces.size(), 2 * Math.sqrt(area / Math.PI));
-        }
-
-        boolean isWithin(int more, double larger, Knots of) {
-            return count <= of.count + more && together <= of.together + larger;
-        }
-    }
-
     private static Finding cleanest(Found found, Workpiece w, Surface chosen, List<Surface> others) {
         Comparator<Surface> cleaner = Comparator.comparingInt(
-                        (Surface s) -> Knots.of(w.board(), s).count())
-                .thenComparingDouble(s -> Knots.of(w.board(), s).together());
+                        (Surface s) -> KnotsOn.of(w.board(), s).count())
+                .thenComparingDouble(s -> KnotsOn.of(w.board(), s).together());
         Surface best =
                 Stream.concat(Stream.of(chosen), others.stream()).min(cleaner).orElse(chosen);
-        Knots is = Knots.of(w.board(), chosen);
-        Knots could = Knots.of(w.board(), best);
+        KnotsOn is = KnotsOn.of(w.board(), chosen);
+        KnotsOn could = KnotsOn.of(w.board(), best);
         Object[] all = {
             "board", w.board().id(),
             "on", chosen,
@@ -137,7 +124,8 @@ final class ChoiceOfSurface implements Rule {
         if (could.count() == 0) found.instead("better.clean", all);
         else found.instead("better.cleaner", all);
         boolean near = is.isWithin(0, NEARLY_AS_CLEAN, could) || is.isWithin(1, AS_CLEAN, could);
-        return near ? found.close(0.5, "says.nearly-cleanest", all) : found.wrong("says.less-clean", all);
+        if (near) return found.close(0.5, "says.nearly-cleanest", all);
+        return is.count() == could.count() ? found.wrong("says.larger", all) : found.wrong("says.less-clean", all);
     }
 
     /** The planed broad surfaces that can look as drawn while a planed edge does too. */

@@ -25,6 +25,9 @@ record Footprint(Board board, SurfacePoint middle, double u0, double u1, double 
     /** How finely a better place is looked for, millimetres. */
     private static final double SEARCH_STEP = 5;
 
+    /** More room than this around a name is no better, millimetres. */
+    private static final double WELL_CLEAR = 20;
+
     /** On a surface too small for it a name is written smaller: what hangs over is cut off. */
     static Footprint of(Board board, SurfacePoint at) {
         Surface on = at.surface();
@@ -50,25 +53,28 @@ record Footprint(Board board, SurfacePoint middle, double u0, double u1, double 
         }
     }
 
-    /** The most harmful loss; where nothing at all is lost the gap is the surface's length. */
-    Loss nearest(Placing placing) {
-        return lost(placing)
-                .min(Comparator.comparing((Loss l) -> !l.takesMiddle()).thenComparingDouble(Loss::gap))
-                .orElse(new Loss("", board.uExtent(middle.surface()), false));
+    /** A piece of wood that goes. @param joint empty for what is trimmed off */
+    record Lost(String joint, Box box) {
+        /** What is trimmed off this board and cut out of it, in its frame. */
+        static List<Lost> from(Placing placing) {
+            List<Lost> lost = new ArrayList<>();
+            Box whole = placing.board().size().box();
+            double length = whole.max(0);
+            double off1 = placing.off(Surface.END_1);
+            double off2 = placing.off(Surface.END_2);
+            if (off1 > 0) lost.add(new Lost("", whole.with(0, 0, off1)));
+            if (off2 > 0) lost.add(new Lost("", whole.with(0, length - off2, length)));
+            placing.cuts().forEach(cut -> cut.boxes().forEach(box -> lost.add(new Lost(cut.joint(), box))));
+            return lost;
+        }
     }
 
-    private Stream<Loss> lost(Placing placing) {
-        List<Loss> losses = new ArrayList<>();
-        double length = board.size().length();
-        double off1 = placing.off(Surface.END_1);
-        double off2 = placing.off(Surface.END_2);
-        Box whole = board.size().box();
-        if (off1 > 0) loss("", whole.with(0, 0, off1)).ifPresent(losses::add);
-        if (off2 > 0) loss("", whole.with(0, length - off2, length)).ifPresent(losses::add);
-        placing.cuts()
-                .forEach(cut ->
-                        cut.boxes().forEach(box -> loss(cut.joint(), box).ifPresent(losses::add)));
-        return losses.stream();
+    /** The most harmful loss; where nothing at all is lost the gap is the surface's length. */
+    Loss nearest(List<Lost> lost) {
+        return lost.stream()
+                .flatMap(l -> loss(l.joint(), l.box()).stream())
+                .min(Comparator.comparing((Loss l) -> !l.takesMiddle()).thenComparingDouble(Loss::gap))
+                .orElse(new Loss("", board.uExtent(middle.surface()), false));
     }
 
     /** Empty where the wood lost does not come through to this surface. */
@@ -88,15 +94,22 @@ record Footprint(Board board, SurfacePoint middle, double u0, double u1, double 
         return Math.max(otherFrom - to, from - otherTo);
     }
 
-    /** The place in the middle of a long surface that keeps clearest in all these placings. */
+    /** The place on a long surface, on a face where that goes, that keeps well clear in all these placings, near mid-length. */
     static Optional<SurfacePoint> clearest(Board board, List<Placing> placings) {
+        List<Lost> lost = placings.stream().flatMap(p -> Lost.from(p).stream()).toList();
+        double middle = board.size().length() / 2;
         return Stream.of(Surface.values())
                 .filter(s -> !s.isEnd())
                 .flatMap(s -> places(board, s))
-                .filter(p -> leastGap(board, p, placings) >= 0)
-                .max(Comparator.comparing((SurfacePoint p) -> p.surface().isFace())
-                        .thenComparingDouble(p -> leastGap(board, p, placings)));
+                .map(at -> new Place(at, of(board, at).nearest(lost).gap()))
+                .filter(p -> p.gap() >= 0)
+                .max(Comparator.comparing((Place p) -> p.at().surface().isFace())
+                        .thenComparingDouble(p -> Math.min(p.gap(), WELL_CLEAR))
+                        .thenComparingDouble(p -> -Math.abs(p.at().u() - middle)))
+                .map(Place::at);
     }
+
+    private record Place(SurfacePoint at, double gap) {}
 
     private static Stream<SurfacePoint> places(Board board, Surface on) {
         double room = board.size().length() - LENGTH;
@@ -104,10 +117,5 @@ record Footprint(Board board, SurfacePoint middle, double u0, double u1, double 
         return Stream.iterate(0, i -> i + 1)
                 .limit(steps + 1L)
                 .map(i -> new SurfacePoint(on, LENGTH / 2 + i * SEARCH_STEP, board.vExtent(on) / 2));
-    }
-
-    private static double leastGap(Board board, SurfacePoint at, List<Placing> placings) {
-        Footprint name = of(board, at);
-        return placings.stream().mapToDouble(p -> name.nearest(p).gap()).min().orElse(0);
     }
 }

@@ -60,7 +60,8 @@ final class MarkedSurfaceTrue implements Rule {
         found.showing(side, edge);
         return worst.filter(r -> !r.isTrue())
                 .map(r -> outOfTrue(found, w, r).close(0.5, says(r), values(r, board)))
-                .orElseGet(() -> found.sound("says.sound", "side", side, "edge", edge, "board", board.id()));
+                .orElseGet(() -> found.sound(
+                        "says.sound", "marked", Stream.of(side, edge).distinct().toList(), "board", board.id()));
     }
 
     private static List<Mark> marks(Workpiece w) {

@@ -81,17 +81,21 @@ final class MarksAsDrawn implements Rule {
         return Math.max(marked == null ? 0 : marked, turned);
     }
 
-    /** Turn it to suit the marks, unless that brings a knot nearer to a cut than the turn chosen: then move the marks. */
+    /**
+     * Turn it to suit the marks, unless that brings a knot nearer to a cut than the turn chosen: then move the marks. Where
+     * they would come onto sawn surfaces, begin afresh from the best turn.
+     */
     private static void instead(Found found, Workpiece w, Part part, Mark side, Mark edge, Turn chosen) {
         Board board = w.board();
         Situation situation = w.situation();
         Direction sideShould = part.faceSide().get(0);
         Direction edgeShould = part.faceEdge().get(0);
         Optional<Turn> suits = Turn.facing(side.on(), sideShould, edge.on(), edgeShould)
-                .filter(t -> Turn.in(part, board.isSquare()).contains(t))
-                .filter(t -> !situation.fits(board, part)
-                        || !situation.best(board, part, chosen).betterThan(situation.best(board, part, t)));
-        if (suits.isPresent()) {
+                .filter(t -> Turn.in(part, board.isSquare()).contains(t));
+        boolean nearer = suits.isPresent()
+                && situation.fits(board, part)
+                && situation.best(board, part, chosen).betterThan(situation.best(board, part, suits.get()));
+        if (suits.isPresent() && !nearer) {
             Direction low = Direction.on(part.length().ordinal(), -1);
             found.instead(
                     "better.turn",
@@ -107,17 +111,27 @@ final class MarksAsDrawn implements Rule {
                     suits.get().looking(low),
                     "place",
                     low);
+        } else if (planed(board, part, chosen)) {
+            found.instead(nearer ? "better.mark" : "better.move", marks(part, chosen));
         } else {
-            found.instead(
-                    "better.mark",
-                    "side",
-                    chosen.looking(sideShould),
-                    "edge",
-                    chosen.looking(edgeShould),
-                    "sideShould",
-                    sideShould,
-                    "edgeShould",
-                    edgeShould);
+            situation
+                    .best(board, part)
+                    .map(o -> o.placing().turn())
+                    .filter(t -> planed(board, part, t))
+                    .ifPresent(t -> found.instead("better.afresh", marks(part, t)));
         }
+    }
+
+    private static boolean planed(Board board, Part part, Turn turn) {
+        return board.isDressed(turn.looking(part.faceSide().get(0)))
+                && board.isDressed(turn.looking(part.faceEdge().get(0)));
+    }
+
+    private static Object[] marks(Part part, Turn turn) {
+        Direction side = part.faceSide().get(0);
+        Direction edge = part.faceEdge().get(0);
+        return new Object[] {
+            "side", turn.looking(side), "edge", turn.looking(edge), "sideShould", side, "edgeShould", edge
+        };
     }
 }

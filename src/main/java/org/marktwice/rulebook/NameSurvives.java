@@ -59,7 +59,7 @@ final class NameSurvives implements Rule {
         }
         List<Placing> left = left(w, part);
         List<Footprint.Loss> losses = left.stream()
-                .map(p -> Footprint.of(w.board(), name.at()).nearest(p))
+                .map(p -> Footprint.of(w.board(), name.at()).nearest(Footprint.Lost.from(p)))
                 .toList();
         Object[] all = {
             "board", w.board().id(), "part", part.id(), "on", name.at().surface()
@@ -72,7 +72,7 @@ final class NameSurvives implements Rule {
     }
 
     private static Finding judge(Found found, Workpiece w, Part part, SurfacePoint at, Placing placing) {
-        Footprint.Loss loss = Footprint.of(w.board(), at).nearest(placing);
+        Footprint.Loss loss = Footprint.of(w.board(), at).nearest(Footprint.Lost.from(placing));
         found.measured(loss.gap(), "mm", 0);
         Object[] all = {"board", w.board().id(), "part", part.id(), "on", at.surface(), "joint", loss.joint()};
         if (loss.isClear()) return found.sound("says.sound", all);

@@ -31,7 +31,7 @@ final class Words {
         return switch (kind) {
             case "" -> text(value);
             case "mm" -> figure(number(value)) + " mm";
-            case "degrees" -> amount(number(value), "degree|degrees");
+            case "degrees" -> figure(number(value)) + " " + choose(number(value), "degree|degrees");
             case "number" -> figure(number(value));
             case "percent" -> figure(number(value)) + " %";
             case "ratio" -> "1 in " + Math.round(number(value));
@@ -74,7 +74,7 @@ final class Words {
     }
 
     private static String amount(double value, String forms) {
-        return figure(value) + " " + choose(value, forms);
+        return (value == 0 ? "no" : figure(value)) + " " + choose(value, forms);
     }
 
     /** The singular goes with one, and with nothing else. */
@@ -119,10 +119,10 @@ final class Words {
     /** A way to prove a surface. */
     private static String trial(Object value) {
         return switch (text(value)) {
-            case "along" -> "the straight-edge along it";
-            case "across" -> "the straight-edge across it";
+            case "along" -> "the straight-edge along";
+            case "across" -> "the straight-edge across";
             case "wind" -> "the winding sticks";
-            case "square" -> "the try-square on the edge";
+            case "square" -> "the try-square";
             default -> throw unknown("trial", value);
         };
     }

@@ -50,7 +50,7 @@ class ChoiceOfSurfaceTest {
         "1, FACE_1, SOUND, says.cleanest",
         "3, FACE_1, CLOSE, says.nearly-cleanest",
         "3, FACE_2, SOUND, says.cleanest",
-        "8, FACE_1, WRONG, says.less-clean",
+        "8, FACE_1, WRONG, says.larger",
     })
     void bestOutTakesTheSmallerKnots(double halfAngle, Surface side, Verdict verdict, String says) {
         Board board = board("A").pith(60, -30).knots(widening(halfAngle)).board();
@@ -75,7 +75,7 @@ class ChoiceOfSurfaceTest {
         if (verdict == Verdict.WRONG) {
             assertThat(given.told(found))
                     .isEqualTo(
-                            "Face 2 of board A shows 2 knots, and face 1 0 knots. This workshop's setting is \"best out\"."
+                            "Face 2 of board A shows 2 knots, and face 1 no knots. This workshop's setting is \"best out\"."
                                     + " → Mark face 1: it can look as drawn, no knot comes nearer to a joint, and it shows none.");
             assertThat(found.measured()).isEqualTo(new Finding.Measured(2, "count", 0));
             assertThat(found.evidence().knots()).containsExactly("k1", "k2");

@@ -82,7 +82,7 @@ class HandedPairTest {
                         "Board B, marked and turned like this, is made like the Left upright: with end 2 at the bottom and its"
                                 + " face side to the right, the housing for the Shelf set out from the marks would open to the right,"
                                 + " and the drawing wants it to open to the left. → Turn board B so that face 1 looks to the left and"
-                                + " edge 1 to the front; then end 1 comes at the bottom.");
+                                + " edge 1 to the front; then end 1 lies at the bottom.");
     }
 
     @Test
@@ -92,7 +92,7 @@ class HandedPairTest {
         assertThat(given.told(given.judgedBy(rule).get(0)))
                 .isEqualTo(
                         "Board A and board B are a pair: the face sides look to the right and to the left, the face edges"
-                                + " to the front; end 2 of board A and end 1 of board B come at the bottom.");
+                                + " to the front; end 2 of board A and end 1 of board B lie at the bottom.");
     }
 
     @Test

@@ -51,7 +51,7 @@ class MarksAsDrawnTest {
         assertThat(given.told(given.about("A", rule)))
                 .isEqualTo(
                         "The face side of board A, face 1, looks to the left; on the Left upright it should look to the right."
-                                + " → Turn it so that face 1 looks to the right and edge 1 to the front; then end 2 comes at the bottom.");
+                                + " → Turn it so that face 1 looks to the right and edge 1 to the front; then end 2 lies at the bottom.");
     }
 
     /** Turned to suit its marks the knot at 211 mm would lie in the housing; as it is turned it is far from it. */

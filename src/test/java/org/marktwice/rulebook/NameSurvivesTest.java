@@ -63,7 +63,7 @@ class NameSurvivesTest {
 
         assertThat(given.told(given.about("A", rule)))
                 .isEqualTo("The name on face 1 of board A stands where the housing for the Shelf is cut."
-                        + " → Write it on face 2, about 160 mm from end 1.");
+                        + " → Write it on face 1, about 165 mm from end 1.");
     }
 
     @ParameterizedTest(name = "not yet turned, on {0} at {1} → {2}")

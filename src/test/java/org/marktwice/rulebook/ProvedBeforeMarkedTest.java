@@ -73,10 +73,10 @@ class ProvedBeforeMarkedTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "lcwSE|Board A was marked before it had been tried with the try-square on the edge. → A try-square on edge 1 would have shown 0.3 degrees off square.",
+                "lcwSE|Board A was marked before it had been tried with the try-square. → A try-square on edge 1 would have shown 0.3 degrees off square.",
                 "lcSqE|Board A was marked before it had been tried with the winding sticks. → Winding sticks on face 1 would have shown 0.4 mm.",
-                "cwSqE|Board A was marked before it had been tried with the straight-edge along it. → A straight-edge along face 1 would have shown 0.2 mm.",
-                "lwSqE|Board A was marked before it had been tried with the straight-edge across it. → A straight-edge across face 1 would have shown 0 mm.",
+                "cwSqE|Board A was marked before it had been tried with the straight-edge along. → A straight-edge along face 1 would have shown 0.2 mm.",
+                "lwSqE|Board A was marked before it had been tried with the straight-edge across. → A straight-edge across face 1 would have shown 0 mm.",
             })
     void itSaysWhatTheTrialWouldHaveShown(String order, String told) {
         Situations given = doing(order);

@@ -127,7 +127,7 @@ class RuleBookTest {
         assertThat(instead.isEmpty()).isEqualTo(f.verdict() == Verdict.SOUND);
     }
 
-    private static Scenario scenario(Random random) {
+    static Scenario scenario(Random random) {
         List<Board> boards = new ArrayList<>(Fixtures.porchShelfBoards());
         boards.add(board("E").size(300, 120, 18).sheet().board());
         boards.add(board("F").size(290, 110, 18).board());
@@ -151,7 +151,7 @@ class RuleBookTest {
         return new Scenario(s.id(), s.title(), 1, s.brief(), List.copyOf(stages), mixed, s.drawing(), s.boards(), "");
     }
 
-    private static Bench walk(Scenario scenario, Random random, int steps) {
+    static Bench walk(Scenario scenario, Random random, int steps) {
         Bench bench = Bench.of(scenario);
         for (int i = 0; i < steps; i++) {
             try {

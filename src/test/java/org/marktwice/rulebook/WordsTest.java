@@ -30,7 +30,7 @@ class WordsTest {
                 Arguments.of(11.0, "percent", "11 %"),
                 Arguments.of(75.0, "ratio", "1 in 75"),
                 Arguments.of(1, "count board|boards", "1 board"),
-                Arguments.of(0, "count board|boards", "0 boards"),
+                Arguments.of(0, "count board|boards", "no boards"),
                 Arguments.of(2, "plural is|are", "are"),
                 Arguments.of(Surface.FACE_1, "surface", "face 1"),
                 Arguments.of("edge-2", "surface", "edge 2"),
@@ -51,7 +51,7 @@ class WordsTest {
                 Arguments.of("winding-sticks", "tool", "winding sticks"),
                 Arguments.of("try-square", "tool", "try-square"),
                 Arguments.of(Reason.CUPPED, "reason", "cupped"),
-                Arguments.of(List.of("along", "wind"), "trial", "the straight-edge along it and the winding sticks"));
+                Arguments.of(List.of("along", "wind"), "trial", "the straight-edge along and the winding sticks"));
     }
 
     @ParameterizedTest(name = "{0} as {1} → {2}")
