@@ -229,9 +229,9 @@ public final class BenchModel {
         changed();
     }
 
-    void show(Callout next) {
+    void show(Callout next, Note line) {
         callout = next;
-        said = new Note(next.tone(), next.more().isEmpty() ? next.lead() : next.lead() + ": " + next.more());
+        said = line;
         changed();
     }
 
@@ -264,7 +264,7 @@ public final class BenchModel {
         }
         said = Note.SILENT;
         callout = null;
-        Guidance.after(session, where).ifPresent(this::show);
+        Guidance.after(session, where).ifPresent(told -> show(told.callout(), told.line()));
         changed();
         return true;
     }

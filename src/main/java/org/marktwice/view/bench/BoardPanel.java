@@ -25,6 +25,8 @@ final class BoardPanel extends Sheet {
     private final JTextArea way = Look.prose(" ", Style.NOTE, Ink.QUIET);
     private final BoardView view;
     private final ToolWords words;
+    private final WordButton settle;
+    private final WordButton putDown;
 
     BoardPanel(BenchModel model, BoardView view, Consumer<Command> run) {
         super(new BorderLayout());
@@ -33,10 +35,16 @@ final class BoardPanel extends Sheet {
         this.words = new ToolWords(model, run);
         title.setName("board-title");
         way.setName("board-way");
-        JPanel head = new JPanel(new MigLayout("insets 14lp 18lp 0 18lp, gap 0 2lp, wrap 1", "[grow,fill]"));
+        settle = new WordButton(BenchCommands.ENTER, "Settle", "Enter", () -> run.accept(BenchCommands.ENTER));
+        settle.setName("tool-settle");
+        putDown = new WordButton(BenchCommands.PUT_DOWN, () -> run.accept(BenchCommands.PUT_DOWN));
+        JPanel head = new JPanel(new MigLayout(
+                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][]", "[24lp!,center][]"));
         head.setOpaque(false);
-        head.add(title, "wmin 0");
-        head.add(way, "wmin 0");
+        head.add(title, "cell 0 0, wmin 0");
+        head.add(settle, "cell 1 0");
+        head.add(putDown, "cell 2 0");
+        head.add(way, "cell 0 1, spanx 3, wmin 0");
         words.setBorder(BorderFactory.createEmptyBorder(0, Look.px(11), Look.px(10), Look.px(11)));
         add(head, BorderLayout.NORTH);
         add(view, BorderLayout.CENTER);
@@ -55,6 +63,9 @@ final class BoardPanel extends Sheet {
         view.getAccessibleContext()
                 .setAccessibleDescription(BoardReport.of(model.session().scenario(), state, model.placing()));
         words.refresh();
+        // They keep their room, so that nothing moves when a tool is taken up.
+        settle.setVisible(model.trial().isPresent());
+        putDown.setVisible(model.tool().isPresent());
     }
 
     private String way(BoardState state) {

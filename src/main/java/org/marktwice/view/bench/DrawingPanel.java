@@ -87,7 +87,7 @@ final class DrawingPanel extends Sheet {
                 double gap = Look.px(8);
                 Rectangle2D upper = new Rectangle2D.Double(0, 0, getWidth(), half - gap);
                 drawing.picture().paint(g, upper, JobPicture.Style.picking(picked), Look.palette());
-                board(g, placing.get(), new Rectangle2D.Double(gap, half + gap, getWidth() - 5 * gap, half - 5 * gap));
+                board(g, placing.get(), new Rectangle2D.Double(gap, half + gap, getWidth() - 9 * gap, half - 5 * gap));
             } else {
                 Rectangle2D all = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
                 drawing.paint(g, all, picked, Look.palette(), Style.NOTE.font());

@@ -4,7 +4,6 @@ import java.awt.Dimension;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.marktwice.view.Commands.Command;
 
@@ -13,8 +12,6 @@ final class ToolWords extends JPanel {
     private static final long serialVersionUID = 1L;
     private final transient BenchModel model;
     private final transient Map<String, WordButton> words = new LinkedHashMap<>();
-    private final WordButton settle;
-    private final WordButton putDown;
 
     /** @param run does a command, as its key would */
     ToolWords(BenchModel model, Consumer<Command> run) {
@@ -28,11 +25,6 @@ final class ToolWords extends JPanel {
             words.put(tool.id(), word);
             add(word);
         }
-        settle = new WordButton(BenchCommands.ENTER, "Settle", "Enter", () -> run.accept(BenchCommands.ENTER));
-        settle.setName("tool-settle");
-        putDown = new WordButton(BenchCommands.PUT_DOWN, () -> run.accept(BenchCommands.PUT_DOWN));
-        add(settle);
-        add(putDown);
         refresh();
     }
 
@@ -45,19 +37,6 @@ final class ToolWords extends JPanel {
     void refresh() {
         String held = model.tool().map(t -> t.command().id()).orElse("");
         words.forEach((id, word) -> word.setSelected(id.equals(held)));
-        boolean trying = model.trial().isPresent();
-        boolean holding = model.tool().isPresent();
-        if (settle.isVisible() != trying || putDown.isVisible() != holding) {
-            settle.setVisible(trying);
-            putDown.setVisible(holding);
-            revalidateUp();
-        }
         repaint();
-    }
-
-    /** A line more or less changes how much room the board has. */
-    private void revalidateUp() {
-        revalidate();
-        if (getParent() instanceof JComponent parent) parent.revalidate();
     }
 }

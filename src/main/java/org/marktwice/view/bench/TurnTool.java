@@ -193,7 +193,7 @@ final class TurnTool implements BenchTool {
         Note said = model.said();
         Optional<Callout> callout = model.callout();
         model.putDown();
-        if (callout.isPresent()) model.show(callout.get());
+        if (callout.isPresent()) model.show(callout.get(), said);
         else model.say(said.words().isEmpty() ? Note.read(settledWords(trial)) : said);
     }
 

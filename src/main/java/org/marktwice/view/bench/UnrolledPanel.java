@@ -42,7 +42,7 @@ final class UnrolledPanel extends Sheet {
         String text = lines.isEmpty()
                 ? "nothing yet: measure (M), or try a surface with the straight-edge (S), the winding sticks (W) or the"
                         + " try-square (Q)"
-                : String.join("\n", lines.subList(0, Math.min(MOST, lines.size())));
+                : "· " + String.join("\n· ", lines.subList(0, Math.min(MOST, lines.size())));
         if (!readings.getText().equals(text)) readings.setText(text);
     }
 }

@@ -76,7 +76,7 @@ final class AtTheBench implements AutoCloseable {
 
     /** What the line at the bottom reads. */
     String line() {
-        return Objects.requireNonNull(window.label("line").text());
+        return Objects.requireNonNull(window.textBox("line").text());
     }
 
     JComponent boardView() {

@@ -43,6 +43,7 @@ public final class BenchSnapshots {
         shoot(only, "straight", false, 1, large, m -> prove(m, Tool.STRAIGHT_EDGE, Surface.FACE_1));
         shoot(only, "turn", false, 1, large, BenchSnapshots::turning);
         shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
+        shoot(only, "told", false, 1, small, BenchSnapshots::told);
         System.exit(0);
     }
 
@@ -79,6 +80,18 @@ public final class BenchSnapshots {
         MarkTool tool = new MarkTool(m, Mark.Kind.FACE_SIDE);
         m.take(tool);
         tool.release(aim(m, new SurfacePoint(Surface.FACE_1, 120, 8)));
+    }
+
+    private static void told(BenchModel m) {
+        m.select("B");
+        SurfacePoint at = new SurfacePoint(Surface.FACE_1, 90, 60);
+        m.show(
+                new Callout(at, Note.Tone.WRONG, "Proved before it is marked", "wrong"),
+                new Note(
+                        Note.Tone.WRONG,
+                        "Board B was marked before it had been tried with the straight-edge along it, the straight-edge"
+                                + " across it, the winding sticks and the try-square on the edge. See to these too: marks"
+                                + " share an arris."));
     }
 
     private static Aim aim(BenchModel model, SurfacePoint at) {
