@@ -120,24 +120,37 @@ final class RefusalJustified implements Rule {
 
     /** The reason that tells most about a board that serves nowhere it is wanted. */
     private static Reason reason(Situation situation, Board board, List<Part> wanting) {
-        if (wanting.isEmpty()) return Reason.NOT_NEEDED;
-        for (Reason reason : List.of(Reason.WRONG_SIZE, Reason.KNOT_IN_EVERY_TURN, Reason.CUPPED)) {
-            if (holds(situation, board, reason, wanting)) return reason;
-        }
-        return Reason.KNOT_IN_EVERY_TURN;
+        List<Part> all = situation.scenario().drawing().parts();
+        if (all.stream().noneMatch(p -> hasSize(board, p))) return Reason.WRONG_SIZE;
+        if (wanting.stream().noneMatch(p -> hasSize(board, p))) return Reason.NOT_NEEDED;
+        return cupped(situation, board, wanting) && !barred(situation, board, wanting)
+                ? Reason.CUPPED
+                : Reason.KNOT_IN_EVERY_TURN;
     }
 
-    /** Whether a reason is true of the board, against the parts still wanting, or where none is against all. */
+    /**
+     * Whether a reason is true of the board, against the parts still wanting or against all: what was true when the board
+     * was refused stays true when its parts are supplied by others.
+     */
     private static boolean holds(Situation situation, Board board, Reason reason, List<Part> wanting) {
-        List<Part> parts = wanting.isEmpty() ? situation.scenario().drawing().parts() : wanting;
+        List<Part> all = situation.scenario().drawing().parts();
+        boolean unwanted = wanting.stream().noneMatch(p -> hasSize(board, p));
         return switch (reason) {
-            case NOT_NEEDED -> wanting.isEmpty();
-            case WRONG_SIZE -> parts.stream().noneMatch(p -> hasSize(board, p));
-            case CUPPED -> parts.stream().anyMatch(p -> hasSize(board, p) && !situation.fits(board, p));
-            case KNOT_IN_EVERY_TURN ->
-                parts.stream().anyMatch(p -> situation.fits(board, p))
-                        && serves(situation, board, parts).isEmpty();
+            case NOT_NEEDED -> unwanted && (wanting.isEmpty() || all.stream().anyMatch(p -> hasSize(board, p)));
+            case WRONG_SIZE -> (unwanted && !wanting.isEmpty()) || all.stream().noneMatch(p -> hasSize(board, p));
+            case CUPPED -> cupped(situation, board, all);
+            case KNOT_IN_EVERY_TURN -> barred(situation, board, wanting) || barred(situation, board, all);
         };
+    }
+
+    private static boolean cupped(Situation situation, Board board, List<Part> parts) {
+        return parts.stream().anyMatch(p -> hasSize(board, p) && !situation.fits(board, p));
+    }
+
+    /** Whether it fits some of these parts, and in each of them every turn brings a knot too near. */
+    private static boolean barred(Situation situation, Board board, List<Part> parts) {
+        return parts.stream().anyMatch(p -> situation.fits(board, p))
+                && serves(situation, board, parts).isEmpty();
     }
 
     private static boolean hasSize(Board board, Part part) {
