@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.marktwice.bench.Action;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
+import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Surface;
@@ -68,7 +69,7 @@ final class ActionWords {
         if (estimate.expects().isEmpty()) return "Expected to lose no marks";
         return "Expected to lose marks on: "
                 + estimate.expects().stream()
-                        .map(r -> Texts.of(r).title())
+                        .map(r -> RuleBook.rule(r).isPresent() ? Texts.of(r).title() : r)
                         .sorted()
                         .collect(Collectors.joining("; "));
     }

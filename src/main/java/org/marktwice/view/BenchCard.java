@@ -43,6 +43,11 @@ final class BenchCard implements Screen {
     }
 
     @Override
+    public void setMovement(boolean shown) {
+        bench.setMovement(shown);
+    }
+
+    @Override
     public void left() {
         bench.left();
     }

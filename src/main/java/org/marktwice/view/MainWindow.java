@@ -21,6 +21,7 @@ public final class MainWindow extends JFrame {
     private static final int HEIGHT = 1000;
 
     private final JPanel stage = new JPanel(new BorderLayout());
+    private final NoticeStrip strip = new NoticeStrip();
     private final transient Walk walk;
     private transient @Nullable Screen screen;
 
@@ -53,13 +54,25 @@ public final class MainWindow extends JFrame {
         return walk;
     }
 
+    /** Says something above the screen, until it is closed or another screen comes. */
+    void notice(String words) {
+        strip.say(words);
+    }
+
+    /** Says that something isn't saved, for as long as it isn't; empty when all is well again. */
+    void trouble(String words) {
+        strip.trouble(words);
+    }
+
     void show(Screen next) {
         Screen before = screen;
         if (before != null) before.left();
         screen = next;
         setTitle(next.title());
         setJMenuBar(menus(next));
+        strip.say("");
         stage.removeAll();
+        stage.add(strip, BorderLayout.NORTH);
         stage.add(next.component());
         stage.revalidate();
         stage.repaint();

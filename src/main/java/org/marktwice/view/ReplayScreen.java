@@ -98,9 +98,10 @@ final class ReplayScreen implements Screen {
         unrolled = new UnrolledView(figures);
         modelBoard = new BoardView(figures).tiltable();
         modelUnrolled = new UnrolledView(figures);
-        board.setMovement(movement);
-        modelBoard.setMovement(movement);
+        setMovement(movement);
         board.setName("replay-board");
+        where.setName("step");
+        done.setName("done");
         modelBoard.setName("model-board");
         deeds = List.of(
                 new Deed(PLAY, this::playOrPause),
@@ -329,6 +330,12 @@ final class ReplayScreen implements Screen {
     @Override
     public void focus() {
         ticks.requestFocusInWindow();
+    }
+
+    @Override
+    public void setMovement(boolean shown) {
+        board.setMovement(shown);
+        modelBoard.setMovement(shown);
     }
 
     @Override

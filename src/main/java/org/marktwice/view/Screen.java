@@ -20,6 +20,9 @@ interface Screen {
     /** Takes the focus to where one begins. */
     void focus();
 
+    /** Whether turns are shown moving, from now on. */
+    default void setMovement(boolean shown) {}
+
     /** It is shown no more; nothing may keep running. */
     default void left() {}
 }

@@ -287,7 +287,7 @@ public final class SheetModel {
 
     /** As few places as tell it to a hundredth. */
     static String number(double value) {
-        String text = fixed(value, 2);
+        String text = fixed(Math.round(value * 100) / 100.0 + 0.0, 2);
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
 }

@@ -234,6 +234,11 @@ final class SheetScreen implements Screen {
     }
 
     @Override
+    public void setMovement(boolean shown) {
+        board.setMovement(shown);
+    }
+
+    @Override
     public void focus() {
         if (rows.isEmpty()) page.requestFocusInWindow();
         else rows.get(0).requestFocusInWindow();

@@ -1,6 +1,5 @@
 package org.marktwice.view;
 
-import java.awt.Component;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -55,7 +54,7 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
                 new Deed(WindowCommands.THEME, this::theme),
                 new Deed(WindowCommands.LARGER, () -> textSize(+1)),
                 new Deed(WindowCommands.SMALLER, () -> textSize(-1)),
-                new Deed(WindowCommands.MOVEMENT, () -> change(settings.withMovement(!settings.movement()))),
+                new Deed(WindowCommands.MOVEMENT, this::movement),
                 new Deed(WindowCommands.KEYS, () -> KeySheet.keys(window()).setVisible(true)),
                 new Deed(
                         WindowCommands.CAUTIONS,
@@ -137,7 +136,11 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         if (left == null) return;
         try {
             Journal.Resumed resumed = Journal.resume(left, scenario);
-            run(scenario, resumed.opened().file().attempt(), Keeper.of(resumed.journal()), resumed.notices());
+            // the file's name is enough here: its folder is the learner's own
+            List<String> notices = resumed.notices().stream()
+                    .map(n -> n.replace(left.toString(), left.getFileName().toString()))
+                    .toList();
+            run(scenario, resumed.opened().file().attempt(), Keeper.of(resumed.journal()), notices);
         } catch (FileRefused e) {
             complain(e.getMessage());
         }
@@ -145,9 +148,12 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
 
     private void run(Scenario scenario, Attempt attempt, Keeper keeper, List<String> notices) {
         try {
-            running = new Running(Session.of(scenario, attempt, keeper, nanos), keeper);
+            Session session = Session.of(scenario, attempt, keeper, nanos);
+            // What could not be written stays said, over whichever screen, until it is written.
+            session.addListener(() -> window().trouble(session.trouble().orElse("")));
+            running = new Running(session, keeper);
             showBench();
-            if (!notices.isEmpty()) JOptionPane.showMessageDialog(window(), String.join("\n", notices));
+            if (!notices.isEmpty()) window().notice(String.join(" ", notices));
         } catch (CannotDo e) {
             keeper.close();
             complain(e.getMessage());
@@ -263,6 +269,7 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         }
         now.keeper().close();
         running = null;
+        window().trouble("");
         return true;
     }
 
@@ -291,6 +298,14 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         relook();
     }
 
+    private void movement() {
+        change(settings.withMovement(!settings.movement()));
+        Screen showing = screen();
+        if (showing != null) showing.setMovement(settings.movement());
+        boolean moving = settings.movement();
+        window().notice(moving ? "Boards are shown turning." : "Boards turn at once.");
+    }
+
     @Override
     public void textSize(int up) {
         change(settings.stepped(up));
@@ -311,10 +326,10 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         }
     }
 
-    /** One clear line, where the learner looks: at the foot of the start page, or else before the screen. */
+    /** One clear line, where the learner looks: at the foot of the start page, or else above the screen. */
     private void complain(@Nullable String why) {
         String words = why == null ? "It could not be done." : why;
         if (screen() instanceof StartScreen page) page.say(words);
-        else JOptionPane.showMessageDialog((Component) window(), words, "Marktwice", JOptionPane.WARNING_MESSAGE);
+        else window().notice(words);
     }
 }

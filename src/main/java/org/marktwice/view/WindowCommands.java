@@ -18,8 +18,8 @@ public final class WindowCommands {
             new Command("larger", Place.WINDOW, "Larger text", "menu EQUALS", "Make everything larger");
     public static final Command SMALLER =
             new Command("smaller", Place.WINDOW, "Smaller text", "menu MINUS", "Make everything smaller");
-    public static final Command MOVEMENT =
-            new Command("movement", Place.WINDOW, "Turn boards at once", "", "Show a turn without movement");
+    public static final Command MOVEMENT = new Command(
+            "movement", Place.WINDOW, "Movement on or off", "", "Show boards turning, or turn them at once");
     public static final Command KEYS =
             new Command("keys", Place.WINDOW, "Keys", "F1", "Show every command and its key");
     public static final Command CAUTIONS =

@@ -11,7 +11,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
 import org.marktwice.bench.Action;
@@ -69,7 +68,7 @@ public final class Snapshots {
         Walk walk = window[0].walk();
         SwingUtilities.invokeAndWait(() -> walk.begin(scenario));
         shoot(window[0], "bench-fresh" + suffix);
-        for (DoubleFunction<Action> action : Worked.actions(scenario, true)) {
+        for (Action action : Samples.work("porch-shelf", "flawed")) {
             SwingUtilities.invokeAndWait(() -> perform(walk, action));
         }
         shoot(window[0], "bench" + suffix);
@@ -87,9 +86,9 @@ public final class Snapshots {
         SwingUtilities.invokeAndWait(walk::close);
     }
 
-    private static void perform(Walk walk, DoubleFunction<Action> action) {
+    private static void perform(Walk walk, Action action) {
         try {
-            walk.session().orElseThrow().perform(action);
+            walk.session().orElseThrow().perform(t -> action);
         } catch (CannotDo e) {
             throw new IllegalStateException(e);
         }

@@ -1,0 +1,120 @@
+package org.marktwice.view;
+
+import java.awt.Dimension;
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
+import org.marktwice.view.bench.BoardView;
+import org.marktwice.view.bench.Pixels;
+import org.marktwice.view.bench.UnrolledView;
+
+/** A learner before the whole window, with a folder of their own. */
+final class AtTheWindow implements AutoCloseable {
+    final MainWindow frame;
+    final FrameFixture window;
+    final Robot robot;
+
+    AtTheWindow(Path home) {
+        FailOnThreadViolationRepaintManager.install();
+        robot = BasicRobot.robotWithNewAwtHierarchy();
+        robot.settings().delayBetweenEvents(10);
+        robot.settings().eventPostingDelay(20);
+        Clock clock = Clock.fixed(Instant.parse("2026-01-12T09:30:00Z"), ZoneOffset.UTC);
+        frame = onScreen(() -> {
+            LearnerFolder folder = new LearnerFolder(home);
+            folder.save(folder.settings().withMovement(false));
+            Look.install(folder.settings().dark(), folder.settings().textSize());
+            return new MainWindow(new Walk(folder, Shelf.scenarios(), clock, System::nanoTime));
+        });
+        window = new FrameFixture(robot, frame);
+        window.show(new Dimension(1500, 960));
+        robot.waitForIdle();
+    }
+
+    static <T> T onScreen(Callable<T> what) {
+        return Objects.requireNonNull(GuiActionRunner.execute(what));
+    }
+
+    Session session() {
+        return onScreen(() -> frame.walk().session().orElseThrow());
+    }
+
+    /** Waits for what another thread brings to the screen. */
+    void until(String what, BooleanSupplier seen) {
+        Pause.pause(new Condition(what) {
+            @Override
+            public boolean test() {
+                return onScreen(seen::getAsBoolean);
+            }
+        });
+        robot.waitForIdle();
+    }
+
+    void click(String button) {
+        window.button(button).click();
+        robot.waitForIdle();
+    }
+
+    void tool(String name) {
+        window.toggleButton("tool-" + name).click();
+        robot.waitForIdle();
+    }
+
+    /** Clicks a place on the unrolled board of the bench. */
+    void clickBoard(Surface surface, double u, double v) {
+        UnrolledView view = robot.finder().findByName("unrolled-view", UnrolledView.class, true);
+        Point at = onScreen(() -> Pixels.of(view, new SurfacePoint(surface, u, v)));
+        robot.moveMouse(view, at);
+        robot.click(view, at, MouseButton.LEFT_BUTTON, 1);
+        robot.waitForIdle();
+    }
+
+    BoardView board(String name) {
+        return robot.finder().findByName(name, BoardView.class, true);
+    }
+
+    /** @param held keys held meanwhile */
+    void key(int code, int... held) {
+        for (int with : held) robot.pressKey(with);
+        robot.pressAndReleaseKey(code);
+        for (int with : held) robot.releaseKey(with);
+        robot.waitForIdle();
+    }
+
+    void keys(int... codes) {
+        for (int code : codes) key(code);
+    }
+
+    void ctrl(int code) {
+        key(code, KeyEvent.VK_CONTROL);
+    }
+
+    String text(String label) {
+        return Objects.requireNonNull(window.label(label).text());
+    }
+
+    String title() {
+        return onScreen(frame::getTitle);
+    }
+
+    @Override
+    public void close() {
+        window.cleanUp();
+    }
+}
