@@ -15,6 +15,9 @@ public enum Direction {
     BOTTOM(2, -1),
     TOP(2, +1);
 
+    // values() copies its array, and turns are worked out in inner loops
+    private static final Direction[] ALL = values();
+
     private final int axis;
     private final int sign;
 
@@ -41,10 +44,10 @@ public enum Direction {
     }
 
     public static Direction on(int axis, int sign) {
-        return Stream.of(values())
-                .filter(d -> d.axis == axis && d.sign == sign)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no direction on axis " + axis + ", sign " + sign));
+        for (Direction d : ALL) {
+            if (d.axis == axis && d.sign == sign) return d;
+        }
+        throw new IllegalArgumentException("no direction on axis " + axis + ", sign " + sign);
     }
 
     /** The name in files and in a sentence. */

@@ -25,11 +25,9 @@ public record Turn(Direction x, Direction y, Direction z) {
     }
 
     private static int determinant(Direction x, Direction y, Direction z) {
-        return (int) Math.round(new Matrix3d()
-                .setColumn(0, x.unit())
-                .setColumn(1, y.unit())
-                .setColumn(2, z.unit())
-                .determinant());
+        if (x.axis() == y.axis() || y.axis() == z.axis() || z.axis() == x.axis()) return 0;
+        int order = (x.axis() + 1) % 3 == y.axis() ? 1 : -1;
+        return order * x.sign() * y.sign() * z.sign();
     }
 
     /**

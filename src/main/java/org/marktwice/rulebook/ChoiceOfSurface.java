@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.marktwice.advice.Option;
-import org.marktwice.advice.Options;
 import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Turn;
@@ -138,7 +137,7 @@ final class ChoiceOfSurface implements Rule {
     }
 
     private static List<Turn> turns(Workpiece w, Part part, Surface side) {
-        return Options.turns(w.board(), part).stream()
+        return w.situation().turns(w.board(), part).stream()
                 .filter(t -> part.faceSide().contains(t.of(side)))
                 .toList();
     }

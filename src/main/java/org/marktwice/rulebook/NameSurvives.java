@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.marktwice.advice.Options;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
@@ -96,7 +95,7 @@ final class NameSurvives implements Rule {
                 turn -> w.faceSide().stream().allMatch(m -> part.faceSide().contains(turn.of(m.on())))
                         && w.faceEdge().stream().allMatch(m -> part.faceEdge().contains(turn.of(m.on())));
         List<Placing> left = new ArrayList<>();
-        for (Turn turn : Options.turns(board, part)) {
+        for (Turn turn : w.situation().turns(board, part)) {
             if (part.takesMarks() && !suitsMarks.test(turn)) continue;
             for (double off = 0; off < surplus; off += TRIM_STEP) left.add(placing(w, part, turn, off));
             left.add(placing(w, part, turn, surplus));

@@ -63,6 +63,11 @@ public final class Situation {
         return workings.best(board, part);
     }
 
+    /** The turns in which the drawing and the planing let a board lie in a part. */
+    public List<Turn> turns(Board board, Part part) {
+        return workings.turns(board, part);
+    }
+
     /** The best trim of a board that fits a part, turned so. */
     public Option best(Board board, Part part, Turn turn) {
         return workings.best(board, part, turn);

@@ -22,6 +22,7 @@ import org.marktwice.timber.Board;
 final class Workings {
     private final Scenario scenario;
     private final Map<Pairing, Optional<Option>> best = new ConcurrentHashMap<>();
+    private final Map<Pairing, List<Turn>> turns = new ConcurrentHashMap<>();
     private final Map<Pairing, Boolean> fits = new ConcurrentHashMap<>();
     private final Map<Lie, Option> judged = new ConcurrentHashMap<>();
     private final Map<Lie, List<Nearness>> near = new ConcurrentHashMap<>();
@@ -57,6 +58,10 @@ final class Workings {
 
     Optional<Option> best(Board board, Part part) {
         return best.computeIfAbsent(Pairing.of(board, part), key -> Options.best(scenario, board, part));
+    }
+
+    List<Turn> turns(Board board, Part part) {
+        return turns.computeIfAbsent(Pairing.of(board, part), key -> Options.turns(board, part));
     }
 
     Option best(Board board, Part part, Turn turn) {

@@ -25,6 +25,9 @@ public enum Surface {
     /** The four surfaces that run along the grain, in the order in which a board is unrolled. */
     public static final List<Surface> LONG = List.of(FACE_1, EDGE_1, FACE_2, EDGE_2);
 
+    // values() copies its array, and surfaces are looked up in inner loops
+    private static final Surface[] ALL = values();
+
     private final int axis;
     private final int sign;
 
@@ -81,10 +84,10 @@ public enum Surface {
 
     /** The surface whose outward normal lies on {@code axis} (0 = x, 1 = y, 2 = z) with this sign. */
     public static Surface on(int axis, int sign) {
-        return Stream.of(values())
-                .filter(s -> s.axis == axis && s.sign == sign)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no surface on axis " + axis + ", sign " + sign));
+        for (Surface s : ALL) {
+            if (s.axis == axis && s.sign == sign) return s;
+        }
+        throw new IllegalArgumentException("no surface on axis " + axis + ", sign " + sign);
     }
 
     /** The name in files: {@code face-1}, {@code edge-2}, {@code end-1}. */
