@@ -31,7 +31,7 @@ class Card extends JPanel {
 
     /** Fills and outlines; chosen ones twice as thick, in the ink of what can be done. */
     static void paint(Graphics2D g, double x, double y, double w, double h, boolean chosen) {
-        double line = chosen ? 2 : 1;
+        double line = Look.px(chosen ? 2 : 1);
         double arc = Look.px(12);
         RoundRectangle2D box = new RoundRectangle2D.Double(x + line / 2, y + line / 2, w - line, h - line, arc, arc);
         g.setColor(Look.colour(Ink.PANEL));

@@ -67,7 +67,7 @@ final class FindingRow extends JButton {
         }
         if (isFocusOwner()) {
             g.setColor(Look.colour(Ink.ACTION));
-            g.setStroke(new java.awt.BasicStroke(2));
+            g.setStroke(new java.awt.BasicStroke(Look.px(2)));
             g.draw(box);
         }
         Ink ink = Ink.of(line.verdict());
@@ -83,7 +83,7 @@ final class FindingRow extends JButton {
         int figureAt = figureRight - g.getFontMetrics().stringWidth(line.figure());
         text(g, line.figure(), Style.NOTE, line.entry().lost() > 1e-9 ? ink : Ink.QUIET, figureAt, baseline);
         int titleAt = Look.px(84);
-        int room = (line.figure().isEmpty() ? figureRight : figureAt) - Look.px(12) - titleAt;
+        int room = (line.figure().isEmpty() ? marksAt : figureAt) - Look.px(12) - titleAt;
         g.setFont(Style.BODY.font());
         String title = ExerciseRow.clipped(line.title(), g.getFontMetrics(), room);
         text(g, title, Style.BODY, Ink.INK, titleAt, baseline);

@@ -89,7 +89,7 @@ final class HandInScreen implements Screen {
     }
 
     private JComponent card(Deed skip) {
-        Card card = new Card(new MigLayout("insets 28 32 28 32, gap 0, wrap 1", "[grow,fill]", "[]6[]24[]28[]"));
+        Card card = new Card(new MigLayout("insets 28 32 28 32, gap 0, wrap 1", "[grow,fill]", "[]6[]24[]28[]16[]"));
         card.add(Look.label("Where do you expect to lose marks?", Style.TITLE));
         card.add(
                 Look.prose(
@@ -102,6 +102,9 @@ final class HandInScreen implements Screen {
         stages.setOpaque(false);
         byStage().forEach((stage, rules) -> stages.add(column(stage, rules), "aligny top, wmin 0"));
         card.add(stages, "growx, wmin 0");
+        card.add(
+                Look.prose("What is judged here is your decisions. " + Cautions.ALL.get(0), Style.NOTE, Ink.QUIET),
+                "wmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12", "[][]"));
         buttons.setOpaque(false);
         JButton handInButton = Look.primary(new JButton(handIn));

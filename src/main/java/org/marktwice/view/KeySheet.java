@@ -34,11 +34,11 @@ final class KeySheet {
         }
         columns.add(left, "aligny top");
         columns.add(right, "aligny top");
-        return dialog(owner, "Keys", columns, 860, 720);
+        return dialog(owner, "Keys", columns, 980, 760);
     }
 
     private static JPanel column() {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 14 5, wrap 2", "[96lp::,fill][260lp::,fill]"));
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 14 5, wrap 2", "[84lp::,fill][280lp::,fill]"));
         column.setOpaque(false);
         return column;
     }
@@ -76,7 +76,7 @@ final class KeySheet {
         JButton close = new JButton("Close");
         close.setName("close");
         close.addActionListener(e -> dialog.dispose());
-        whole.add(close, "alignx right");
+        whole.add(close, "alignx right, growx 0");
         dialog.setContentPane(whole);
         dialog.getRootPane()
                 .registerKeyboardAction(

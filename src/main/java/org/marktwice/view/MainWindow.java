@@ -37,6 +37,13 @@ public final class MainWindow extends JFrame {
         setLocationByPlatform(true);
         addWindowListener(new WindowAdapter() {
             @Override
+            public void windowOpened(WindowEvent event) {
+                // nothing takes the focus before the window is on the screen
+                Screen showing = screen;
+                if (showing != null) showing.focus();
+            }
+
+            @Override
             public void windowClosing(WindowEvent event) {
                 walk.close();
             }

@@ -288,13 +288,26 @@ final class ReplayScreen implements Screen {
         Optional<Option> option = session.situation().modelAnswer().of(state.board());
         modelHeading.setText(("Model answer for board " + id).toUpperCase(Locale.ROOT));
         modelWords.setText(option.map(o -> Pictures.placed(o.placing())).orElse("Stays on the rack"));
-        modelFigure.setText(option.map(Pictures::clearance).orElse("No part is made of it.") + learnersFigure(state));
+        modelFigure.setText(option.map(Pictures::clearance).orElse("No part is made of it.")
+                + elsewhere(state)
+                + learnersFigure(state));
         BoardPicture picture =
                 option.map(Pictures::model).orElseGet(() -> BoardPicture.of(BoardState.fresh(state.board()), null));
         modelBoard.show(picture, option.map(o -> Pictures.lie(o.placing())).orElse(Lie.FIRST));
         modelBoard.getAccessibleContext().setAccessibleName("Board " + id + " in the model answer");
         modelBoard.getAccessibleContext().setAccessibleDescription(modelWords.getText());
         modelUnrolled.show(picture);
+    }
+
+    /** Which board the model answer takes for the part that the learner made of this one, where it is another. */
+    private String elsewhere(BoardState state) {
+        return state.named()
+                .flatMap(n -> session.scenario().drawing().part(n.part()))
+                .flatMap(p -> session.situation().modelAnswer().of(p))
+                .map(o -> o.placing())
+                .filter(p -> !p.board().equals(state.board()))
+                .map(p -> "   " + p.part().name() + ": board " + p.board().id() + ".")
+                .orElse("");
     }
 
     /** The learner's own clearance, to compare. */

@@ -77,6 +77,7 @@ final class StartScreen implements Screen {
         anew.setAction(starting);
         sheet.setAction(showing);
         learner.setText(learnerName);
+        line.setName("line");
         page = build();
         Commands.install(page, deeds);
         exercises.all().forEach(rows::addElement);
@@ -152,7 +153,7 @@ final class StartScreen implements Screen {
                 "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]12[grow,fill]12[]8[]20[]"));
         card.add(title);
         card.add(facts);
-        card.add(picture, "grow, hmin 0, wmin 0, gapx 48 48, gapy 12 12");
+        card.add(picture, "growy, hmin 0, w 200lp:680lp:680lp, alignx center, gapy 12 12");
         card.add(brief, "growx, wmin 0, wmax 720lp");
         card.add(notes, "growx, wmin 0, wmax 720lp");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12, fillx"));

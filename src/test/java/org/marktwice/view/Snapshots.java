@@ -1,23 +1,31 @@
 package org.marktwice.view;
 
 import java.awt.Dimension;
+import java.awt.Frame;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import javax.imageio.ImageIO;
+import javax.swing.JDialog;
 import javax.swing.SwingUtilities;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.scenario.Scenario;
 
-/** Draws every screen into pictures, for a look at one's own work: sizes, densities, light and dark. */
+/**
+ * Draws every screen into pictures, for a look at one's own work: two window sizes, light and dark, each at the usual text
+ * size and at twice that in a window twice as large ({@code @2x}), as on a dense screen.
+ */
 public final class Snapshots {
     private final Path folder;
     private long nanos;
@@ -37,7 +45,7 @@ public final class Snapshots {
         try {
             for (boolean dark : new boolean[] {false, true}) {
                 for (Dimension size : List.of(new Dimension(1600, 1000), new Dimension(1280, 800))) {
-                    shots.walk(dark, size, only);
+                    for (int density : new int[] {1, 2}) shots.walk(dark, size, density, only);
                 }
             }
             exit = 0;
@@ -46,12 +54,12 @@ public final class Snapshots {
         }
     }
 
-    private void walk(boolean dark, Dimension size, String only) throws Exception {
-        String suffix = "-" + size.width + (dark ? "-dark" : "-light");
+    private void walk(boolean dark, Dimension size, int density, String only) throws Exception {
+        String suffix = "-" + size.width + (dark ? "-dark" : "-light") + (density == 2 ? "@2x" : "");
         if (!suffix.contains(only) && !only.isEmpty()) return;
         Path home = Files.createTempDirectory("marktwice");
         LearnerFolder learner = new LearnerFolder(home);
-        learner.save(new Settings("P07", dark, 1.0, false));
+        learner.save(new Settings("P07", dark, density, false));
         Scenario scenario = Shelf.scenarios().stream()
                 .filter(s -> s.id().equals("porch-shelf"))
                 .findFirst()
@@ -59,9 +67,9 @@ public final class Snapshots {
         Clock clock = Clock.fixed(Instant.parse("2026-01-12T09:30:00Z"), ZoneOffset.UTC);
         MainWindow[] window = new MainWindow[1];
         SwingUtilities.invokeAndWait(() -> {
-            Look.install(dark, 1.0);
+            Look.install(dark, density);
             window[0] = new MainWindow(new Walk(learner, Shelf.scenarios(), clock, () -> nanos += 2_100_000_000L));
-            window[0].setSize(size);
+            window[0].setSize(density * size.width, density * size.height);
             window[0].setVisible(true);
         });
         shoot(window[0], "start" + suffix);
@@ -83,7 +91,36 @@ public final class Snapshots {
         shoot(window[0], "replay" + suffix);
         SwingUtilities.invokeAndWait(walk::exercises);
         shoot(window[0], "start-marked" + suffix);
+        for (JDialog dialog : List.of(dialog(KeySheet::keys, window[0]), dialog(KeySheet::cautions, window[0]))) {
+            dialogShot(dialog, dialog.getName().replace(' ', '-').toLowerCase(Locale.ROOT) + suffix);
+        }
         SwingUtilities.invokeAndWait(walk::close);
+    }
+
+    private static JDialog dialog(Function<Frame, JDialog> made, MainWindow owner) throws Exception {
+        JDialog[] dialog = new JDialog[1];
+        SwingUtilities.invokeAndWait(() -> {
+            dialog[0] = made.apply(owner);
+            dialog[0].addNotify();
+            dialog[0].validate();
+        });
+        return dialog[0];
+    }
+
+    private void dialogShot(JDialog dialog, String name) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            var root = dialog.getRootPane();
+            BufferedImage image = new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = image.createGraphics();
+            root.print(g);
+            g.dispose();
+            try {
+                ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            dialog.dispose();
+        });
     }
 
     private static void perform(Walk walk, Action action) {
@@ -96,26 +133,18 @@ public final class Snapshots {
 
     /** Painted once to ask for the figures of the wood, and again when these are there. */
     private void shoot(MainWindow window, String name) throws Exception {
-        for (double density : new double[] {1, 2}) {
-            paint(window, density);
-            Thread.sleep(1500);
-            BufferedImage image = paint(window, density);
-            write(image, name + (density == 2 ? "@2x" : ""));
-        }
-    }
-
-    private void write(BufferedImage image, String name) throws IOException {
+        paint(window);
+        Thread.sleep(1500);
+        BufferedImage image = paint(window);
         ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
     }
 
-    private static BufferedImage paint(MainWindow window, double density) throws Exception {
+    private static BufferedImage paint(MainWindow window) throws Exception {
         BufferedImage[] image = new BufferedImage[1];
         SwingUtilities.invokeAndWait(() -> {
             var root = window.getRootPane();
-            image[0] = new BufferedImage(
-                    (int) (root.getWidth() * density), (int) (root.getHeight() * density), BufferedImage.TYPE_INT_RGB);
+            image[0] = new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image[0].createGraphics();
-            g.scale(density, density);
             root.paint(g);
             g.dispose();
         });
