@@ -1,5 +1,6 @@
 package org.marktwice.picture;
 
+import java.util.Arrays;
 import org.marktwice.timber.Surface;
 
 /**
@@ -7,7 +8,7 @@ import org.marktwice.timber.Surface;
  * renders one picture, from its first row to its last.
  */
 final class FigureRows {
-    private static final double WANDER = 1.6;
+    private static final float WANDER = 1.6f;
     private static final float SWELLING = 0.02f;
     private static final float ROUGHNESS = 0.20f;
     private static final float STREAKS = 0.030f;
@@ -34,9 +35,17 @@ final class FigureRows {
     private final float[] shade;
     private final float[] cover;
     private final int[] knotColour;
+    private final int[] slot;
     private float[] r;
     private float[] before;
     private boolean anyKnot;
+    private final boolean sawn;
+    private final ValueNoise.Rows swelling;
+    private final ValueNoise.Rows roughness;
+    private final ValueNoise.Rows streaks;
+    private final ValueNoise.Rows fibres;
+    private final ValueNoise.Rows flecks;
+    private final ValueNoise.Rows fuzz;
 
     /**
      * @param at the surface's place along its normal's axis; u0, v0 the first pixel's middle; du, dv from pixel to pixel:
@@ -59,8 +68,16 @@ final class FigureRows {
         this.shade = new float[n];
         this.cover = new float[n];
         this.knotColour = new int[n];
+        this.slot = new int[n];
         this.r = new float[n];
         this.before = new float[n];
+        this.sawn = !figure.board.isDressed(surface);
+        this.swelling = rows(figure.swelling);
+        this.roughness = rows(figure.roughness);
+        this.streaks = rows(figure.streaks);
+        this.fibres = rows(figure.fibres);
+        this.flecks = rows(figure.flecks);
+        this.fuzz = rows(figure.fuzz);
         columns();
         this.rings = pixel <= WoodFigure.A_POINT ? figure.pointRings() : figure.rings(pixel);
         if (!figure.board.isSheet()) {
@@ -70,17 +87,15 @@ final class FigureRows {
     }
 
     private void columns() {
-        float[] wander = new float[n];
         boolean alongX = axis == 0;
         double start = alongX ? u0 : at;
         double step = alongX ? du : 0;
-        figure.wanderY.row(0, start, step, n, 0, 0, wander);
+        figure.wanderY.along(0, start, step, n).addTo(yOffset, 0, 0, -WANDER);
+        figure.wanderZ.along(0, start, step, n).addTo(zOffset, 0, 0, -WANDER);
         for (int i = 0; i < n; i++) {
-            double y = alongX ? 0 : u0 + i * du;
-            yOffset[i] = (float) (y - figure.pith.y() - WANDER * wander[i]);
+            yOffset[i] += (float) ((alongX ? 0 : u0 + i * du) - figure.pith.y());
+            zOffset[i] -= (float) figure.pith.z();
         }
-        figure.wanderZ.row(0, start, step, n, 0, 0, wander);
-        for (int i = 0; i < n; i++) zOffset[i] = (float) (-figure.pith.z() - WANDER * wander[i]);
     }
 
     private double y(double rowV) {
@@ -91,10 +106,13 @@ final class FigureRows {
         return surface.vAxis() == 2 ? rowV : at;
     }
 
-    /** A noise along the current row. */
-    private void noise(ValueNoise of, double rowV, float[] into) {
-        if (axis == 0) of.row(0, u0, du, n, y(rowV), z(rowV), into);
-        else of.row(1, u0, du, n, rowV, at, into);
+    private void add(ValueNoise.Rows noise, double rowV, float strength, float[] to) {
+        if (axis == 0) noise.addTo(to, y(rowV), z(rowV), strength);
+        else noise.addTo(to, rowV, at, strength);
+    }
+
+    private ValueNoise.Rows rows(ValueNoise noise) {
+        return noise.along(axis, u0, du, n);
     }
 
     /** Renders the next row into {@code out[from..]}. */
@@ -116,14 +134,14 @@ final class FigureRows {
     private void distances(double rowV, float[] into) {
         float y = (float) y(rowV);
         float z = (float) z(rowV);
-        noise(figure.swelling, rowV, noise);
+        Arrays.fill(noise, 1);
+        add(swelling, rowV, SWELLING, noise);
         for (int i = 0; i < n; i++) {
             float a = y + yOffset[i];
             float b = z + zOffset[i];
-            into[i] = (float) Math.sqrt(a * a + b * b) * (1 + SWELLING * noise[i]);
+            into[i] = (float) Math.sqrt(a * a + b * b) * noise[i];
         }
-        noise(figure.roughness, rowV, noise);
-        for (int i = 0; i < n; i++) into[i] += ROUGHNESS * noise[i];
+        add(roughness, rowV, ROUGHNESS, into);
         for (KnotFigure knot : figure.knots) bend(knot, rowV, into);
     }
 
@@ -139,7 +157,9 @@ final class FigureRows {
         double a = 1 - d * d;
         double b = o - s0 * d;
         double c = ox * ox + oy * oy + oz * oz - s0 * s0;
-        double reach = knot.reach();
+        double passes = a > 1e-6 ? Math.sqrt(Math.max(0, c - b * b / a)) : Math.sqrt(Math.max(0, c));
+        double reach = axis == 0 ? knot.reach(passes) : knot.reach(0);
+        if (reach <= 0) return;
         int first = 0;
         int last = n - 1;
         if (a > 1e-6) {
@@ -190,66 +210,66 @@ final class FigureRows {
 
     /** Brightness from streaks, fibres and the saw; 1 is the wood's own. */
     private void shadeRow() {
-        boolean sawn = !figure.board.isDressed(surface);
-        float base = surface.isEnd() ? END_GRAIN : 1;
-        noise(figure.streaks, v, noise);
-        for (int i = 0; i < n; i++) {
-            shade[i] = base + STREAKS * noise[i];
-            cover[i] = 0;
-        }
+        Arrays.fill(shade, surface.isEnd() ? END_GRAIN : 1);
+        Arrays.fill(cover, 0);
+        add(streaks, v, STREAKS, shade);
         float fine = FIBRES * (float) Math.min(1, 0.5 / pixel);
-        if (fine > 0.004f) {
-            noise(figure.fibres, v, noise);
-            for (int i = 0; i < n; i++) shade[i] += fine * noise[i];
-        }
+        if (fine > 0.004f) add(fibres, v, fine, shade);
         if (sawn) sawMarks();
     }
 
     /** Marks of the saw: fine, across the grain, a little slanting and uneven. */
     private void sawMarks() {
         float strength = 0.07f * (float) Math.min(1, 0.9 / pixel);
-        double slant = 0.07 * v;
-        if (axis == 0) figure.saw.row(0, u0 + slant, du, n, v, 0, noise);
-        else figure.saw.row(0, u0 + slant, du, n, v, 1000, noise);
-        for (int i = 0; i < n; i++) shade[i] += strength * noise[i];
-        noise(figure.fuzz, v, noise);
-        for (int i = 0; i < n; i++) shade[i] += strength * 0.6f * noise[i];
+        figure.saw.along(0, u0 + 0.07 * v, du, n).addTo(shade, v, axis == 0 ? 0 : 1000, strength);
+        add(fuzz, v, strength * 0.6f, shade);
     }
 
     private void colours(int[] out, int from) {
         boolean vessels = figure.look.pores() > 0 || figure.look.rays() > 0;
-        if (vessels) noise(figure.flecks, v, noise);
+        if (vessels) {
+            Arrays.fill(noise, 0);
+            add(flecks, v, 1, noise);
+        }
         float darkest =
                 (float) (0.22 * Math.max(figure.look.pores(), 0.6 * figure.look.rays()) * Math.min(1, 0.5 / pixel));
-        boolean sawn = !figure.board.isDressed(surface);
         float perMm = rings.perMm;
         float start = (float) rings.from;
-        int size = rings.level[0].length - 1;
+        int size = rings.size;
         float steps = (float) (RingTable.PER_PIXEL / pixel);
+        slots(perMm, start, size, steps);
+        int[] table = rings.packed;
+        if (vessels) {
+            float strength = darkest * 2.5f / 255;
+            for (int i = 0; i < n; i++) {
+                float fleck = Math.max(0, Math.min(0.4f, noise[i] - 0.25f));
+                shade[i] -= strength * fleck * (table[slot[i]] >>> 24);
+            }
+        }
+        if (sawn) for (int i = 0; i < n; i++) out[from + i] = dull(lit(table[slot[i]], shade[i]));
+        else for (int i = 0; i < n; i++) out[from + i] = lit(table[slot[i]], shade[i]);
+        if (anyKnot) overlayKnots(out, from);
+    }
+
+    /** Each pixel's place in the table of rings, by how much of the rings it covers. */
+    private void slots(float perMm, float start, int size, float steps) {
         float left = n > 1 ? 2 * r[0] - r[1] : r[0];
         for (int i = 0; i < n; i++) {
             float here = r[i];
             float along = Math.abs(here - left);
             float across = Math.abs(here - before[i]);
-            float width = along > across ? along + 0.35f * across : across + 0.35f * along;
+            float width = 0.675f * (along + across) + 0.325f * Math.abs(along - across);
             left = here;
             int level = Math.min(RingTable.LEVELS - 1, (int) (width * steps + 0.5f));
-            int index = Math.max(0, Math.min(size, (int) ((here - start) * perMm)));
-            int wood = rings.level[level][index];
-            float bright = shade[i];
-            if (vessels) {
-                float fleck = noise[i] - 0.25f;
-                if (fleck > 0) bright -= darkest * Math.min(1, fleck * 2.5f) * (wood >>> 24) * (1f / 255);
-            }
-            out[from + i] = lit(wood, bright, sawn);
+            slot[i] = level * size + Math.max(0, Math.min(size - 1, (int) ((here - start) * perMm)));
         }
-        if (anyKnot) overlayKnots(out, from, sawn);
     }
 
-    private void overlayKnots(int[] out, int from, boolean sawn) {
+    private void overlayKnots(int[] out, int from) {
         for (int i = 0; i < n; i++) {
             if (cover[i] <= 0) continue;
-            int inside = lit(knotColour[i], 1 + 0.6f * (shade[i] - shadeOfKnot(i)), sawn);
+            int inside = lit(knotColour[i], 1 + 0.6f * (shade[i] - shadeOfKnot(i)));
+            if (sawn) inside = dull(inside);
             out[from + i] = 0xFF000000 | WoodLook.mixed(out[from + i], inside, cover[i]);
         }
     }
@@ -259,17 +279,23 @@ final class FigureRows {
         return Math.min(1, shade[i] + 0.1f);
     }
 
-    private static int lit(int colour, float bright, boolean sawn) {
+    private static int lit(int colour, float bright) {
         int k = (int) (bright * 256);
         int red = Math.min(255, (((colour >> 16) & 255) * k) >> 8);
         int green = Math.min(255, (((colour >> 8) & 255) * k) >> 8);
         int blue = Math.min(255, ((colour & 255) * k) >> 8);
-        if (sawn) {
-            int grey = (red + green + blue) * 85 >> 8;
-            red += (grey - red) * 70 >> 8;
-            green += (grey - green) * 70 >> 8;
-            blue += (grey - blue) * 70 >> 8;
-        }
+        return 0xFF000000 | red << 16 | green << 8 | blue;
+    }
+
+    /** As the saw leaves it: greyer. */
+    private static int dull(int colour) {
+        int red = (colour >> 16) & 255;
+        int green = (colour >> 8) & 255;
+        int blue = colour & 255;
+        int grey = (red + green + blue) * 85 >> 8;
+        red += (grey - red) * 70 >> 8;
+        green += (grey - green) * 70 >> 8;
+        blue += (grey - blue) * 70 >> 8;
         return 0xFF000000 | red << 16 | green << 8 | blue;
     }
 }

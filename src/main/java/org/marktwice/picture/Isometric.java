@@ -30,6 +30,9 @@ public final class Isometric {
     /** The drawn length of a unit along an axis: √(2/3). */
     public static final double FACTOR = Math.sqrt(2.0 / 3.0);
 
+    /** A shadow falls no farther than from so high, millimetres: a board on edge throws no long one. */
+    private static final double SOFT = 45;
+
     /** Rows: to the right on the screen, up on the screen, towards the eye. A proper rotation of the bench's frame. */
     private static final Matrix3dc EYE = new Matrix3d()
             .setRow(0, new Vector3d(1, -1, 0).normalize())
@@ -218,7 +221,7 @@ public final class Isometric {
         double floor = lying.stream().mapToDouble(v -> v.z).min().orElse(0);
         List<Point2D.Double> cast = lying.stream()
                 .map(v -> {
-                    double up = v.z - floor;
+                    double up = SOFT * (1 - Math.exp(-(v.z - floor) / SOFT));
                     Vector3d on = eye.transform(new Vector3d(v.x + 0.22 * up, v.y - 0.42 * up, floor));
                     return new Point2D.Double(centreX + scale * on.x, centreY - scale * on.y);
                 })

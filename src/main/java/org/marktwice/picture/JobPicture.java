@@ -107,7 +107,7 @@ public final class JobPicture {
             if (ink != null) base = mixed(base, palette.of(ink), 0.28);
         }
         double dark = axis == 2 ? 0 : axis == 0 ? 0.045 : 0.09;
-        return mixed(base, palette.isDark() ? Color.BLACK : palette.of(Ink.INK), palette.isDark() ? 2.6 * dark : dark);
+        return mixed(base, palette.isDark() ? Color.BLACK : palette.of(Ink.INK), palette.isDark() ? 3.6 * dark : dark);
     }
 
     private static Color mixed(Color a, Color b, double share) {

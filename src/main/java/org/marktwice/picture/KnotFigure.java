@@ -8,11 +8,13 @@ import org.marktwice.timber.Pith;
 /** How one knot colours the wood and bends the rings around it. Its outline is exactly the knot's own cone and cylinder. */
 final class KnotFigure {
     /** Beyond so many fading lengths the bend can't be seen. */
-    static final double FADED = 5.5;
+    static final double FADED = 3.6;
     /** The bend fades by e over this share of the greatest radius. */
     private static final double FADES = 0.9;
     /** The bend at the flank, as a share of the radius there. */
     private static final double BENDS = 0.75;
+    /** How much more slowly it fades along the grain. */
+    private static final double LENGTHWISE = 0.4;
     /** What is left of the bend where the branch is dead. */
     private static final double DEAD_SHARE = 0.45;
     /** Distance over which live turns into dead, millimetres; the bend turns over a longer one. */
@@ -69,9 +71,23 @@ final class KnotFigure {
         this.ringsInside = 2.5 + 0.55 * knot.maxRadius();
     }
 
-    /** The distance from the branch's axis within which it colours or bends anything, millimetres. */
-    double reach() {
-        return knot.maxRadius() * (1 + FADED * FADES / 0.6);
+    /**
+     * The distance from the branch's axis within which it colours or bends anything on a row that passes the axis at this
+     * least distance, millimetres; 0 for nothing. The bend reaches farther along the grain than across it.
+     */
+    double reach(double passes) {
+        double far = FADED * FADES * knot.maxRadius();
+        double radius = knot.maxRadius();
+        if (passes - radius >= far) return 0;
+        double low = Math.max(passes, radius);
+        double high = radius + far / (1 - LENGTHWISE);
+        for (int i = 0; i < 6; i++) {
+            double rho = (low + high) / 2;
+            double faded = (rho - radius) * (1 - LENGTHWISE * (1 - passes * passes / (rho * rho)));
+            if (faded < far) low = rho;
+            else high = rho;
+        }
+        return high;
     }
 
     double radius(double s) {
@@ -93,7 +109,7 @@ final class KnotFigure {
      *     close again along the grain than across it
      */
     double bend(double s, double outside, double lengthwise) {
-        double fade = outside * (1 - 0.4 * lengthwise) / (FADES * knot.maxRadius());
+        double fade = outside * (1 - LENGTHWISE * lengthwise) / (FADES * knot.maxRadius());
         if (fade >= FADED) return 0;
         double live = BENDS * (1 - (1 - DEAD_SHARE) * dead(s, 4 * DIES_OVER));
         return live * radius(s) * (exp(fade) - EXP_END * fade / FADED);

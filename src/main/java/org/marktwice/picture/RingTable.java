@@ -19,7 +19,10 @@ final class RingTable {
 
     final double from;
     final float perMm;
-    final int[][] level = new int[LEVELS][];
+    /** Entries a level. */
+    final int size;
+    /** All levels, one after the other. */
+    final int[] packed;
 
     /**
      * @param pixel a pixel's side, millimetres
@@ -32,8 +35,10 @@ final class RingTable {
         int n = (int) Math.ceil((to - from) / fine) + 2;
         float[][] channels = fill(look, seed, ringWidth, fine, n);
         for (float[] c : channels) soften(c, (int) Math.round(EDGE / fine));
+        this.size = n;
+        this.packed = new int[LEVELS * n];
         for (int l = 0; l < LEVELS; l++) {
-            level[l] = filtered(channels, (int) Math.round(l * pixel / PER_PIXEL / fine / 2));
+            filter(channels, (int) Math.round(l * pixel / PER_PIXEL / fine / 2), packed, l * n);
         }
     }
 
@@ -91,18 +96,16 @@ final class RingTable {
         return sum;
     }
 
-    private static int[] filtered(float[][] channels, int half) {
+    private static void filter(float[][] channels, int half, int[] out, int from) {
         int n = channels[0].length;
-        int[] out = new int[n];
         for (int c = 0; c < 4; c++) {
             double[] sum = sums(channels[c]);
             for (int i = 0; i < n; i++) {
                 int a = Math.max(0, i - half);
                 int b = Math.min(n, i + half + 1);
-                out[i] |= Math.min(255, (int) Math.round((sum[b] - sum[a]) / (b - a))) << (8 * c);
+                out[from + i] |= Math.min(255, (int) Math.round((sum[b] - sum[a]) / (b - a))) << (8 * c);
             }
         }
-        return out;
     }
 
     private static double smooth(double t) {

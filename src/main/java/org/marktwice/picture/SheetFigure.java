@@ -24,8 +24,8 @@ final class SheetFigure {
         float[] broad = new float[n];
         float[] fine = new float[n];
         if (surface.isFace()) {
-            f.swelling.row(0, u0, du, n, v * 1.7, at, broad);
-            f.streaks.row(0, u0, du, n, v, at, fine);
+            f.swelling.along(0, u0, du, n).addTo(broad, v * 1.7, at, 1);
+            f.streaks.along(0, u0, du, n).addTo(fine, v, at, 1);
             for (int i = 0; i < n; i++) {
                 double wave = 2.5 * broad[i] + v * 0.021;
                 double t = Math.abs(2 * (wave - Math.floor(wave)) - 1);
@@ -33,9 +33,8 @@ final class SheetFigure {
             }
             return;
         }
-        int alongAxis = surface.isEdge() ? 0 : 1;
-        if (alongAxis == 0) f.fibres.row(0, u0, du, n, at, v, fine);
-        else f.fibres.row(1, u0, du, n, v, at, fine);
+        if (surface.isEdge()) f.fibres.along(0, u0, du, n).addTo(fine, at, v, 1);
+        else f.fibres.along(1, u0, du, n).addTo(fine, v, at, 1);
         double thick = f.board.size().thickness();
         int plies = plies(thick);
         double place = v / thick * plies;

@@ -202,9 +202,9 @@ public final class SurfacePainter {
             for (Box box : laid.cut().boxes()) {
                 Rectangle2D foot = footprint(box);
                 if (foot == null) continue;
-                g.setColor(palette.of(Ink.PANEL, 0.34));
-                g.fill(foot);
                 Palette onWood = Palette.LIGHT;
+                g.setColor(onWood.of(Ink.PANEL, 0.34));
+                g.fill(foot);
                 hatch(foot, onWood.of(ink, 0.75), 6 * px, 1);
                 g.setColor(onWood.of(ink));
                 g.setStroke(dashed((at ? 2.6 : 1.8) * px, 7 * px));

@@ -19,46 +19,89 @@ final class ValueNoise {
         perMm[2] = 1 / z;
     }
 
-    float at(double x, double y, double z) {
-        float[] one = new float[1];
-        row(0, x, 0, 1, y, z, one);
-        return one[0];
+    /** This noise along one line direction, ready for many parallel rows. */
+    Rows along(int axis, double start, double step, int n) {
+        return new Rows(axis, start, step, n);
     }
 
-    /**
-     * Fills {@code out[0..n)} along an axis.
-     *
-     * @param start the first point's coordinate along {@code axis}, millimetres
-     * @param step from point to point, millimetres; may be below 0
-     * @param b the fixed coordinate along the next axis in the cycle x, y, z; {@code c} along the one after
-     */
-    void row(int axis, double start, double step, int n, double b, double c, float[] out) {
-        int second = axis == 2 ? 0 : axis + 1;
-        int third = second == 2 ? 0 : second + 1;
-        double q = b * perMm[second];
-        double r = c * perMm[third];
+    /** A row's points: where they lie in the lattice's cells is the same for every parallel row. */
+    final class Rows {
+        private final int axis;
+        private final int second;
+        private final int third;
+        /** The first point of each run in one cell, and one past the last. */
+        private final int[] runs;
+
+        private final int[] cells;
+        /** How far each point is across its cell, smoothed. */
+        private final float[] share;
+
+        /**
+         * @param start the first point's coordinate along {@code axis}, millimetres
+         * @param step from point to point, millimetres; may be below 0
+         */
+        private Rows(int axis, double start, double step, int n) {
+            this.axis = axis;
+            this.second = axis == 2 ? 0 : axis + 1;
+            this.third = second == 2 ? 0 : second + 1;
+            this.share = new float[n];
+            int[] firsts = new int[n + 1];
+            int[] at = new int[n];
+            int count = 0;
+            for (int i = 0; i < n; i++) {
+                double p = (start + i * step) * perMm[axis];
+                int cell = (int) Math.floor(p);
+                share[i] = smooth((float) (p - cell));
+                if (count == 0 || at[count - 1] != cell) {
+                    firsts[count] = i;
+                    at[count++] = cell;
+                }
+            }
+            firsts[count] = n;
+            this.runs = java.util.Arrays.copyOf(firsts, count + 1);
+            this.cells = java.util.Arrays.copyOf(at, count);
+        }
+
+        /**
+         * Adds the noise times {@code strength} to each point of {@code out}.
+         *
+         * @param b the fixed coordinate along the next axis in the cycle x, y, z; {@code c} along the one after
+         */
+        void addTo(float[] out, double b, double c, float strength) {
+            double q = b * perMm[second];
+            double r = c * perMm[third];
+            int j = (int) Math.floor(q);
+            int k = (int) Math.floor(r);
+            float fj = smooth((float) (q - j));
+            float fk = smooth((float) (r - k));
+            float low = 0;
+            float high = 0;
+            for (int run = 0; run < cells.length; run++) {
+                int cell = cells[run];
+                int step = run == 0 ? 0 : cell - cells[run - 1];
+                float before = low;
+                low = step == 1 ? high : plane(axis, second, third, cell, j, k, fj, fk);
+                high = step == -1 ? before : plane(axis, second, third, cell + 1, j, k, fj, fk);
+                float base = strength * low;
+                float rise = strength * (high - low);
+                for (int i = runs[run]; i < runs[run + 1]; i++) out[i] += base + rise * share[i];
+            }
+        }
+    }
+
+    /** The noise at one point. */
+    float at(double x, double y, double z) {
+        double p = x * perMm[0];
+        double q = y * perMm[1];
+        double r = z * perMm[2];
+        int i = (int) Math.floor(p);
         int j = (int) Math.floor(q);
         int k = (int) Math.floor(r);
         float fj = smooth((float) (q - j));
         float fk = smooth((float) (r - k));
-        double p0 = start * perMm[axis];
-        double dp = step * perMm[axis];
-        int cell = Integer.MIN_VALUE;
-        float low = 0;
-        float rise = 0;
-        for (int n0 = 0; n0 < n; n0++) {
-            double p = p0 + n0 * dp;
-            int at = (int) p;
-            if (p < at) at--;
-            if (at != cell) {
-                float high = cell == at - 1 ? low + rise : plane(axis, second, third, at, j, k, fj, fk);
-                low = high;
-                rise = plane(axis, second, third, at + 1, j, k, fj, fk) - low;
-                cell = at;
-            }
-            float t = (float) (p - at);
-            out[n0] = low + rise * (t * t * (3 - 2 * t));
-        }
+        float low = plane(0, 1, 2, i, j, k, fj, fk);
+        float high = plane(0, 1, 2, i + 1, j, k, fj, fk);
+        return low + (high - low) * smooth((float) (p - i));
     }
 
     private float plane(int axis, int second, int third, int i, int j, int k, float fj, float fk) {
