@@ -1,6 +1,8 @@
 package org.marktwice.cli;
 
+import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -51,9 +53,19 @@ public final class Main {
     }
 
     private static int withoutArguments(Console console) throws FileRefused {
-        if (GraphicsEnvironment.isHeadless()) return Demo.mark(console);
+        if (!hasScreen()) return Demo.mark(console);
         Launch.open();
         return Exit.DONE;
+    }
+
+    /** Whether a window can be shown. A display that is named but can't be reached is none. */
+    private static boolean hasScreen() {
+        if (GraphicsEnvironment.isHeadless()) return false;
+        try {
+            return GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+        } catch (AWTError | HeadlessException e) {
+            return false;
+        }
     }
 
     private static CommandLine commandLine(Console console) {

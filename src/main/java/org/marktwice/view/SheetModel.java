@@ -268,16 +268,23 @@ public final class SheetModel {
         return "knot " + id.replaceFirst("^k(?=\\d)", "");
     }
 
-    /** A measured figure against its limit; empty where there is none. */
+    /** A measured figure against its limit; a limit of 0 goes without saying; empty where there is no figure. */
     static String figure(Finding.@Nullable Measured measured) {
         if (measured == null) return "";
-        return switch (measured.unit()) {
-            case "mm" -> fixed(measured.value(), 1) + " mm, limit " + fixed(measured.limit(), 1);
-            case "degrees" -> fixed(measured.value(), 1) + "°, limit " + fixed(measured.limit(), 1) + "°";
-            case "%" -> fixed(measured.value(), 0) + " %, limit " + fixed(measured.limit(), 0) + " %";
-            case "ratio" -> fixed(measured.value(), 2) + ", limit " + fixed(measured.limit(), 2);
-            case "count" -> number(measured.value()) + ", limit " + number(measured.limit());
-            default -> number(measured.value()) + " " + measured.unit() + ", limit " + number(measured.limit());
+        String value = amount(measured.value(), measured.unit());
+        if (measured.limit() == 0) return value;
+        boolean said = measured.unit().equals("mm");
+        return value + ", limit " + (said ? fixed(measured.limit(), 1) : amount(measured.limit(), measured.unit()));
+    }
+
+    private static String amount(double value, String unit) {
+        return switch (unit) {
+            case "mm" -> fixed(value, 1) + " mm";
+            case "degrees" -> fixed(value, 1) + "°";
+            case "%" -> fixed(value, 0) + " %";
+            case "ratio" -> fixed(value, 2);
+            case "count" -> number(value);
+            default -> number(value) + " " + unit;
         };
     }
 

@@ -28,8 +28,10 @@ class ProcessTest {
         command.addAll(List.of(args));
         Path out = folder.resolve("out");
         Path err = folder.resolve("err");
-        int code = new ProcessBuilder(command)
-                .redirectOutput(out.toFile())
+        ProcessBuilder builder = new ProcessBuilder(command);
+        // A display that nothing answers at, for whoever asks for one.
+        builder.environment().put("DISPLAY", ":937");
+        int code = builder.redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start()
                 .waitFor();
@@ -48,6 +50,13 @@ class ProcessTest {
                 .contains("✓ sound  ")
                 .contains("\nFor the window, start the program the same way on a desktop")
                 .endsWith("For the commands: java -jar target/marktwice.jar --help\n");
+    }
+
+    @Test
+    void aDisplayThatCannotBeReachedIsNone() throws IOException, InterruptedException {
+        Ran ran = process(List.of("-Djava.awt.headless=false"));
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("There is no display here");
     }
 
     @Test

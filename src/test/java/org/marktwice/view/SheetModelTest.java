@@ -98,7 +98,8 @@ class SheetModelTest {
         "0.26, degrees, 0.5, '0.3°, limit 0.5°'",
         "3, count, 2, '3, limit 2'",
         "0.014, ratio, 0.01, '0.01, limit 0.01'",
-        "31, %, 30, '31 %, limit 30 %'"
+        "31, %, 30, '31 %, limit 30 %'",
+        "170, mm, 0, '170.0 mm'"
     })
     void aFigureStandsWithItsLimit(double value, String unit, double limit, String reads) {
         assertThat(SheetModel.figure(new Finding.Measured(value, unit, limit))).isEqualTo(reads);

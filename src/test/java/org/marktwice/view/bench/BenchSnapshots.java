@@ -26,6 +26,7 @@ public final class BenchSnapshots {
 
     /** @param args the beginning of the names that are wanted; all without one */
     public static void main(String[] args) throws Exception {
+        Class.forName("com.github.caciocavallosilano.cacio.ctc.junit.CacioExtension");
         String only = args.length > 0 ? args[0] : "";
         Size large = new Size(1600, 1000, 1);
         Size small = new Size(1280, 800, 1);
