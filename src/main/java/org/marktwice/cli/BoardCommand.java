@@ -12,11 +12,13 @@ import org.marktwice.drawing.Cut;
 import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Climate;
 import org.marktwice.timber.KnotBody;
 import org.marktwice.timber.Seasoned;
 import org.marktwice.timber.Species;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.Trace;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -33,11 +35,15 @@ import picocli.CommandLine.Spec;
             "FILE holds a board object as in a scenario, with optional \"cuts\": [{\"id\", \"from\": [x, y, z],",
             "\"to\": [x, y, z]}] in the board's frame.",
             "",
-            "Exit 0: reported. 2: the file can't be read, or M is no moisture.",
+            "ROOM is a temperature and a relative humidity, such as 21.1C,50%% or 70F,50%%: the board is reported as",
+            "it will be once it has settled there (Wood Handbook eq. 4-5; how long that takes isn't told).",
+            "",
+            "Exit 0: reported. 2: the file can't be read, M is no moisture, or ROOM no room.",
             "",
             "--json writes one object; figures are unrounded, lengths in millimetres:",
             "  board         its id",
-            "  now, then     (then with --dry-to) moisture in %%, width, thickness, cup {face-1, face-2}: the",
+            "  room          (with --room) celsius, humidity in %%, moisture at which timber settles there",
+            "  now, then     (then with --dry-to or --room) moisture in %%, width, thickness, cup {face-1, face-2}: the",
             "                deepest gap under a straight-edge, + hollow, - rounded. width, thickness and cup",
             "                are null with a boxed heart, and note says so; moisture is null for sheet stuff",
             "  traces[]      knot, surface, length (along the surface's first axis), width, area, live",
@@ -55,8 +61,26 @@ final class BoardCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "a board (*.board.json)")
     private Path file = Path.of("");
 
-    @Option(names = "--dry-to", paramLabel = "M", description = "report it as well at M percent moisture")
-    private @Nullable Double dryTo;
+    /** At most one of the two. */
+    static final class Later {
+        @Option(names = "--dry-to", paramLabel = "M", description = "report it as well at M percent moisture")
+        private @Nullable Double dryTo;
+
+        @Option(
+                names = "--room",
+                paramLabel = "ROOM",
+                converter = RoomConverter.class,
+                description = "report it as well once settled in this room")
+        private @Nullable Climate room;
+
+        @Nullable
+        Double moisture() {
+            return room == null ? dryTo : (Double) room.settledMoisture();
+        }
+    }
+
+    @ArgGroup(exclusive = true)
+    private @Nullable Later later;
 
     @Option(names = "--json", description = "write the result as JSON, as described below")
     private boolean json;
@@ -67,7 +91,8 @@ final class BoardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FileRefused {
-        Double to = dryTo;
+        Double to = later == null ? null : later.moisture();
+        Climate room = later == null ? null : later.room;
         if (to != null && spec != null && !(to >= 0 && to <= 100)) {
             throw new ParameterException(
                     spec.commandLine(), "--dry-to: expected a moisture from 0 to 100, found " + to);
@@ -78,8 +103,8 @@ final class BoardCommand implements Callable<Integer> {
         states.put("now", Seasoned.now(board));
         if (to != null) states.put("then", Seasoned.of(board, to));
         List<Clearance> clearances = clearances(read);
-        if (json) console.json(json(board, states, clearances));
-        else text(board, states, clearances);
+        if (json) console.json(json(board, room, states, clearances));
+        else text(board, room, states, clearances);
         return Exit.DONE;
     }
 
@@ -99,8 +124,8 @@ final class BoardCommand implements Callable<Integer> {
     }
 
     private static Map<String, @Nullable Object> json(
-            Board board, Map<String, Seasoned> states, List<Clearance> clearances) {
-        Fields answer = Fields.with("board", board.id());
+            Board board, @Nullable Climate room, Map<String, Seasoned> states, List<Clearance> clearances) {
+        Fields answer = Fields.with("board", board.id()).maybe("room", room == null ? null : json(room));
         states.forEach((when, state) -> answer.and(when, state(board, state)));
         return answer.and(
                         "traces",
@@ -113,6 +138,13 @@ final class BoardCommand implements Callable<Integer> {
                                         .and("mm", c.mm())
                                         .map())
                                 .toList())
+                .map();
+    }
+
+    private static Map<String, @Nullable Object> json(Climate room) {
+        return Fields.with("celsius", room.celsius())
+                .and("humidity", room.humidity())
+                .and("moisture", room.settledMoisture())
                 .map();
     }
 
@@ -142,12 +174,16 @@ final class BoardCommand implements Callable<Integer> {
                 .map();
     }
 
-    private void text(Board board, Map<String, Seasoned> states, List<Clearance> clearances) {
+    private void text(Board board, @Nullable Climate room, Map<String, Seasoned> states, List<Clearance> clearances) {
         String made = board.species().map(Species::name).orElse("sheet stuff");
         console.line("Board " + board.id() + ", " + made + ", "
                 + Text.number(board.size().length()) + " × "
                 + Text.number(board.size().width()) + " × "
                 + Text.number(board.size().thickness()) + " mm");
+        if (room != null) {
+            console.line("  room: " + Text.number(room.celsius()) + " °C, " + Text.number(room.humidity())
+                    + " % relative humidity; timber settles at " + Text.number(room.settledMoisture()) + " % moisture");
+        }
         states.forEach((when, state) -> console.line("  " + when + ": " + text(board, state)));
         for (Trace t : board.traces()) {
             console.line("  knot " + t.knot() + " on " + t.surface().spoken() + ": " + Text.mm(t.length()) + " × "

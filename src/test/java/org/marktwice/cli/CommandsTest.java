@@ -258,6 +258,25 @@ class CommandsTest {
                 .contains("knot k1 from cut c1: 23.9 mm clear");
     }
 
+    /** Wood Handbook eq. 4-5 gives 11.1 % at 65 °F and 60 %. */
+    @ParameterizedTest
+    @ValueSource(strings = {"65F,60%", "18.333333C,60%", " 65 °F , 60.0 % "})
+    void aRoomIsTheMoistureAtWhichTimberSettlesThere(String room) {
+        JsonNode json = marktwice("board", BOARD, "--room", room, "--json").json();
+        assertThat(names(json)).containsExactly("board", "room", "now", "then", "traces", "clearances");
+        assertThat(names(json.get("room"))).containsExactly("celsius", "humidity", "moisture");
+        assertThat(json.get("room").get("celsius").asDouble()).isCloseTo(18.333, within(0.001));
+        assertThat(json.get("room").get("humidity").asDouble()).isEqualTo(60);
+        double moisture = json.get("room").get("moisture").asDouble();
+        assertThat(moisture).isCloseTo(11.1, within(0.06));
+        JsonNode dried = marktwice("board", BOARD, "--dry-to", Double.toString(moisture), "--json")
+                .json();
+        assertThat(json.get("then")).isEqualTo(dried.get("then"));
+        assertThat(marktwice("board", BOARD, "--room", room).out())
+                .contains("\n  room: 18.33 °C, 60 % relative humidity; timber settles at 11.1 % moisture\n")
+                .contains("\n  then: at 11.1 % moisture ");
+    }
+
     @Test
     void aBoxedHeartIsSaidAndNotComputed() throws IOException {
         Path boxed = changed(BOARD, "\"z\": -26.06", "\"z\": 9");

@@ -74,6 +74,19 @@ class WrongUseTest {
                         "board",
                         BOARD,
                         "--dry-to=-1"),
+                room("expected a temperature and a relative humidity such as 21.1C,50% or 70F,50%, found '21'", "21"),
+                room(
+                        "expected a temperature and a relative humidity such as 21.1C,50% or 70F,50%, found '21K,50%'",
+                        "21K,50%"),
+                room("expected a room from -1.11C (30F) to 60C (140F), found -40C", "-40C,50%"),
+                room("expected a room from -1.11C (30F) to 60C (140F), found 200F", "200F,50%"),
+                room("expected a relative humidity from 0% to 100%, found 101%", "20C,101%"),
+                use(
+                        "marktwice board: Error: --dry-to=M, --room=ROOM are mutually exclusive (specify only one) (marktwice board --help says more)",
+                        "board",
+                        BOARD,
+                        "--dry-to=8",
+                        "--room=20C,50%"),
                 use("nowhere.json: there is no such file", "solve", "nowhere.json"),
                 use("nowhere.json: there is no such file", "mark", SCENARIO, "nowhere.json"),
                 use("nowhere.json: there is no such file", "board", "nowhere.json"),
@@ -83,6 +96,15 @@ class WrongUseTest {
                                 + ":1:13: $.format: expected a board (\"marktwice-board/1\"), found \"marktwice-scenario/1\"",
                         "board",
                         SCENARIO));
+    }
+
+    private static Arguments room(String reason, String room) {
+        return use(
+                "marktwice board: Invalid value for option '--room': " + reason + " (marktwice board --help says more)",
+                "board",
+                BOARD,
+                "--room",
+                room);
     }
 
     private static Arguments use(String line, Object... args) {
