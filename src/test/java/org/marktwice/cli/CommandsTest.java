@@ -273,8 +273,8 @@ class CommandsTest {
                 .json();
         assertThat(json.get("then")).isEqualTo(dried.get("then"));
         assertThat(marktwice("board", BOARD, "--room", room).out())
-                .contains("\n  room: 18.33 °C, 60 % relative humidity; timber settles at 11.1 % moisture\n")
-                .contains("\n  then: at 11.1 % moisture ");
+                .contains("\n  room: 18.33 °C, 60 % relative humidity; timber settles at 11.05 % moisture\n")
+                .contains("\n  then: at 11.05 % moisture ");
     }
 
     @Test
