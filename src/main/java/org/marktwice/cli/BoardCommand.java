@@ -13,6 +13,8 @@ import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Climate;
+import org.marktwice.timber.GradedKnot;
+import org.marktwice.timber.JoineryClass;
 import org.marktwice.timber.KnotBody;
 import org.marktwice.timber.Seasoned;
 import org.marktwice.timber.Species;
@@ -46,7 +48,11 @@ import picocli.CommandLine.Spec;
             "  now, then     (then with --dry-to or --room) moisture in %%, width, thickness, cup {face-1, face-2}: the",
             "                deepest gap under a straight-edge, + hollow, - rounded. width, thickness and cup",
             "                are null with a boxed heart, and note says so; moisture is null for sheet stuff",
-            "  traces[]      knot, surface, length (along the surface's first axis), width, area, live",
+            "  traces[]      knot, surface, length (along the surface's first axis), width, area, live,",
+            "                kind (round, oval, splay), place (face, edge, arris, end), size (square to the",
+            "                board's length, as graders measure it)",
+            "  surfaces[]    the four along the grain: surface, largest (size of its largest knot), class",
+            "                (J10 to J50 by EN 942; null where no class is met, and for sheet stuff)",
             "  clearances[]  knot, cut, mm: least distance of the knot inside the board from the cut"
         })
 final class BoardCommand implements Callable<Integer> {
@@ -129,7 +135,12 @@ final class BoardCommand implements Callable<Integer> {
         states.forEach((when, state) -> answer.and(when, state(board, state)));
         return answer.and(
                         "traces",
-                        board.traces().stream().map(BoardCommand::trace).toList())
+                        board.traces().stream()
+                                .map(t -> trace(GradedKnot.of(board, t)))
+                                .toList())
+                .and(
+                        "surfaces",
+                        Surface.LONG.stream().map(s -> surface(board, s)).toList())
                 .and(
                         "clearances",
                         clearances.stream()
@@ -164,13 +175,24 @@ final class BoardCommand implements Callable<Integer> {
         return value.isPresent() ? (Double) value.getAsDouble() : null;
     }
 
-    private static Map<String, @Nullable Object> trace(Trace trace) {
+    private static Map<String, @Nullable Object> surface(Board board, Surface surface) {
+        return Fields.with("surface", surface.id())
+                .and("largest", JoineryClass.largestKnot(board, surface))
+                .orNull("class", JoineryClass.of(board, surface).map(Enum::name).orElse(null))
+                .map();
+    }
+
+    private static Map<String, @Nullable Object> trace(GradedKnot knot) {
+        Trace trace = knot.trace();
         return Fields.with("knot", trace.knot())
                 .and("surface", trace.surface().id())
                 .and("length", trace.length())
                 .and("width", trace.width())
                 .and("area", trace.area())
                 .and("live", trace.live())
+                .and("kind", knot.kind().id())
+                .and("place", knot.place().id())
+                .and("size", knot.size())
                 .map();
     }
 
@@ -186,12 +208,25 @@ final class BoardCommand implements Callable<Integer> {
         }
         states.forEach((when, state) -> console.line("  " + when + ": " + text(board, state)));
         for (Trace t : board.traces()) {
-            console.line("  knot " + t.knot() + " on " + t.surface().spoken() + ": " + Text.mm(t.length()) + " × "
-                    + Text.mm(t.width()) + ", " + Text.number(t.area()) + " mm², " + (t.live() ? "live" : "dead"));
+            GradedKnot knot = GradedKnot.of(board, t);
+            console.line("  knot " + t.knot() + " on " + t.surface().spoken() + ": " + knot.spoken() + ", "
+                    + Text.mm(knot.size()) + " across; " + Text.mm(t.length()) + " × " + Text.mm(t.width()) + ", "
+                    + Text.number(t.area()) + " mm²");
         }
+        if (!board.isSheet()) classes(board);
         for (Clearance c : clearances) {
             console.line("  knot " + c.knot() + " from cut " + c.cut() + ": "
                     + (c.mm() > 0 ? Text.mm(c.mm()) + " clear" : "they meet"));
+        }
+    }
+
+    private void classes(Board board) {
+        console.line("  joinery class (EN 942) by the largest knot:");
+        for (Surface surface : Surface.LONG) {
+            double largest = JoineryClass.largestKnot(board, surface);
+            console.line("    " + surface.spoken() + ": "
+                    + JoineryClass.of(board, surface).map(Enum::name).orElse("below J50") + ", "
+                    + (largest > 0 ? Text.mm(largest) : "no knot"));
         }
     }
 

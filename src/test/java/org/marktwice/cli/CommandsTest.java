@@ -210,7 +210,7 @@ class CommandsTest {
             assertThat(ran.err()).isEmpty();
             assertThat(ran.code()).isZero();
             JsonNode json = ran.json();
-            assertThat(names(json)).containsExactly("board", "now", "then", "traces", "clearances");
+            assertThat(names(json)).containsExactly("board", "now", "then", "traces", "surfaces", "clearances");
             for (var face : cup.getValue().properties()) {
                 assertThat(json.get("then").get("cup").get(face.getKey()).asDouble())
                         .isCloseTo(face.getValue().asDouble(), within(0.005));
@@ -251,11 +251,31 @@ class CommandsTest {
     @Test
     void aBoardWithoutDryToHasNoThen() {
         assertThat(names(marktwice("board", BOARD, "--json").json()))
-                .containsExactly("board", "now", "traces", "clearances");
+                .containsExactly("board", "now", "traces", "surfaces", "clearances");
         assertThat(marktwice("board", BOARD, "--dry-to", "7").out())
                 .startsWith("Board R1, Red pine, 240 × 120 × 18 mm\n  now: at 13 % moisture ")
                 .contains("\n  then: at 7 % moisture ")
                 .contains("knot k1 from cut c1: 23.9 mm clear");
+    }
+
+    /** EN 844-9 and EN 942, limits from memory. */
+    @Test
+    void knotsAndSurfacesAreGraded() {
+        JsonNode json = marktwice("board", BOARD, "--json").json();
+        JsonNode trace = json.get("traces").get(0);
+        assertThat(names(trace))
+                .containsExactly("knot", "surface", "length", "width", "area", "live", "kind", "place", "size");
+        assertThat(trace.get("kind").asText()).isEqualTo("round");
+        assertThat(trace.get("place").asText()).isEqualTo("face");
+        assertThat(trace.get("size")).isEqualTo(trace.get("width"));
+        assertThat(json.get("surfaces"))
+                .extracting(
+                        s -> s.get("surface").asText() + " " + s.get("class").asText())
+                .containsExactly("face-1 J20", "edge-1 J10", "face-2 J10", "edge-2 J10");
+        assertThat(json.get("surfaces").get(0).get("largest").asDouble()).isCloseTo(10.2, within(0.05));
+        assertThat(marktwice("board", BOARD).out())
+                .contains("  knot k1 on face 1: live round face knot, 10.1 mm across; 10.2 mm × 10.1 mm, 80.8 mm²\n")
+                .contains("    face 1: J20, 10.2 mm\n    edge 1: J10, no knot\n");
     }
 
     /** Wood Handbook eq. 4-5 gives 11.1 % at 65 °F and 60 %. */
@@ -263,7 +283,7 @@ class CommandsTest {
     @ValueSource(strings = {"65F,60%", "18.333333C,60%", " 65 °F , 60.0 % "})
     void aRoomIsTheMoistureAtWhichTimberSettlesThere(String room) {
         JsonNode json = marktwice("board", BOARD, "--room", room, "--json").json();
-        assertThat(names(json)).containsExactly("board", "room", "now", "then", "traces", "clearances");
+        assertThat(names(json)).containsExactly("board", "room", "now", "then", "traces", "surfaces", "clearances");
         assertThat(names(json.get("room"))).containsExactly("celsius", "humidity", "moisture");
         assertThat(json.get("room").get("celsius").asDouble()).isCloseTo(18.333, within(0.001));
         assertThat(json.get("room").get("humidity").asDouble()).isEqualTo(60);
@@ -297,7 +317,16 @@ class CommandsTest {
         assertThat(now.get("moisture").isNull()).isTrue();
         assertThat(now.get("width").asDouble()).isEqualTo(300);
         assertThat(now.get("cup").get("face-1").asDouble()).isZero();
-        assertThat(marktwice("board", sheet).out()).startsWith("Board S, sheet stuff, 500 × 300 × 6 mm");
+        assertThat(marktwice("board", sheet, "--json")
+                        .json()
+                        .get("surfaces")
+                        .get(0)
+                        .get("class")
+                        .isNull())
+                .isTrue();
+        assertThat(marktwice("board", sheet).out())
+                .doesNotContain("EN 942")
+                .startsWith("Board S, sheet stuff, 500 × 300 × 6 mm");
     }
 
     @Test

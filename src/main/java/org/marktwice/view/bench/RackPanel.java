@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
@@ -17,6 +18,7 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
@@ -43,7 +45,7 @@ final class RackPanel extends JPanel {
     private final transient BenchModel model;
     private final transient SurfacePainter painter;
     private final DefaultListModel<String> ids = new DefaultListModel<>();
-    private final JList<String> list = new Boards(ids);
+    private final JList<String> list = new Boards();
     private boolean following;
 
     RackPanel(BenchModel model, FigureCache cache) {
@@ -127,11 +129,19 @@ final class RackPanel extends JPanel {
     }
 
     /** A list that leaves letters to the tools. */
-    private static final class Boards extends JList<String> {
+    private final class Boards extends JList<String> {
         private static final long serialVersionUID = 1L;
 
-        Boards(DefaultListModel<String> ids) {
+        Boards() {
             super(ids);
+        }
+
+        /** What the board is made of, and how its surfaces are graded. */
+        @Override
+        public @Nullable String getToolTipText(MouseEvent event) {
+            int index = locationToIndex(event.getPoint());
+            if (index < 0 || !getCellBounds(index, index).contains(event.getPoint())) return null;
+            return Words.grades(model.session().bench().board(ids.get(index)).board());
         }
 
         @Override

@@ -3,15 +3,19 @@ package org.marktwice.view.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Turn;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.GradedKnot;
+import org.marktwice.timber.JoineryClass;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.Seasoned;
 import org.marktwice.timber.Size;
+import org.marktwice.timber.Species;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.timber.Trace;
@@ -71,13 +75,29 @@ public final class Words {
         return String.join(", ", words);
     }
 
-    /** {@code knot 1, face 1: 16 mm along the grain, 15.5 mm across, live}. */
+    /** {@code knot 1, face 1: 16 mm along the grain, 15.5 mm across, live round face knot}. */
     static String trace(Board board, Trace trace) {
-        String life = trace.live() ? "live" : "dead";
         String along = trace.surface().isEnd() ? " one way, " : " along the grain, ";
         return knot(board, trace.knot()) + ", " + trace.surface().spoken() + ": "
                 + Reading.mm(Reading.toHalf(trace.length())) + along + Reading.mm(Reading.toHalf(trace.width()))
-                + " across, " + life;
+                + " across, " + GradedKnot.of(board, trace).spoken();
+    }
+
+    /** The board's long surfaces by their joinery class: {@code Scots pine · EN 942: face 1 J20, edge 1 J10 …}. */
+    static String grades(Board board) {
+        String made = board.species().map(Species::name).orElse("Sheet stuff");
+        if (board.isSheet()) return made;
+        return made + " · EN 942: "
+                + Surface.LONG.stream()
+                        .map(s -> s.spoken() + " " + grade(board, s))
+                        .collect(Collectors.joining(", "));
+    }
+
+    private static String grade(Board board, Surface surface) {
+        double largest = JoineryClass.largestKnot(board, surface);
+        if (largest == 0) return "no knot";
+        return JoineryClass.of(board, surface).map(Enum::name).orElse("below J50") + " (knot "
+                + Reading.mm(Reading.toHalf(largest)) + ")";
     }
 
     /** What lies at a point of a surface, as the trade would name it. */

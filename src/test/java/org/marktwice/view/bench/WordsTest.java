@@ -51,7 +51,17 @@ class WordsTest {
         assertThat(pointed("A", new SurfacePoint(Surface.FACE_1, 20, 60)))
                 .isEqualTo("face 1, marked as face side, planed, bark side");
         Trace knot = board("C").board().traces(Surface.FACE_1).get(1);
-        assertThat(pointed("C", knot.middle())).startsWith("knot 2, face 1: ").contains(" mm along the grain, ");
+        assertThat(pointed("C", knot.middle()))
+                .startsWith("knot 2, face 1: ")
+                .contains(" mm along the grain, ")
+                .endsWith(" round face knot");
+    }
+
+    @Test
+    void the_rack_says_how_a_boards_surfaces_are_graded() {
+        assertThat(Words.grades(board("A").board()))
+                .isEqualTo(
+                        "Scots pine · EN 942: face 1 J20 (knot 12 mm), edge 1 no knot, face 2 J10 (knot 8 mm), edge 2 no knot");
     }
 
     private String pointed(String id, SurfacePoint at) {
