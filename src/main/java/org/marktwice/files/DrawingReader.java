@@ -22,37 +22,13 @@ final class DrawingReader {
             List.of("id", "name", "stuff", "size", "at", "runs", "faceSide", "faceEdge");
     private static final Pattern STEP = Pattern.compile("\\.?([A-Za-z]+)|\\[(\\d+)]");
 
-    /** The kinds of joint that this format has. */
-    private enum Kind {
-        THROUGH_HOUSING("through-housing"),
-        REBATE("rebate"),
-        HALVING("halving"),
-        BUTT("butt");
-
-        private final String id;
-
-        Kind(String id) {
-            this.id = id;
-        }
-
-        String id() {
-            return id;
-        }
-
-        List<String> known() {
-            return this == HALVING
-                    ? List.of("id", "kind", "in", "takes", "from")
-                    : List.of("id", "kind", "in", "takes");
-        }
-    }
-
     private DrawingReader() {}
 
     static Drawing read(Json json) throws FileRefused {
         Fields in = Fields.of(json, "a drawing (an object)", List.of("overall", "parts", "joints"));
         Overall overall = overall(in.need("overall"));
         List<Part> parts = parts(in.need("parts"));
-        List<Joint> joints = joints(in.get("joints"), parts);
+        List<Joint> joints = JointReader.joints(in.get("joints"), parts);
         try {
             return Drawing.of(overall, parts, joints);
         } catch (DrawingRefused e) {
@@ -103,34 +79,6 @@ final class DrawingReader {
 
     static Direction direction(Json json) throws FileRefused {
         return Values.word(json, Direction.values(), Direction::id);
-    }
-
-    private static List<Joint> joints(Optional<Json> json, List<Part> parts) throws FileRefused {
-        if (json.isEmpty()) return List.of();
-        return Values.list(json.get(), "a list of joints", 0, joint -> joint(joint, parts));
-    }
-
-    private static Joint joint(Json json, List<Part> parts) throws FileRefused {
-        Json.Member word = Fields.object(json, "a joint (an object)").members().get("kind");
-        if (word == null) throw json.place().refuse("the field \"kind\" is missing");
-        Kind kind = Values.word(word.value(), Kind.values(), Kind::id);
-        Fields in = Fields.of(json, "a joint (an object)", kind.known());
-        String id = Id.WORD.read(in.need("id"));
-        String into = partId(in.need("in"), parts);
-        String takes = partId(in.need("takes"), parts);
-        return switch (kind) {
-            case THROUGH_HOUSING -> new Joint.ThroughHousing(id, into, takes);
-            case REBATE -> new Joint.Rebate(id, into, takes);
-            case HALVING -> new Joint.Halving(id, into, takes, direction(in.need("from")));
-            case BUTT -> new Joint.Butt(id, into, takes);
-        };
-    }
-
-    private static String partId(Json json, List<Part> parts) throws FileRefused {
-        String id = Id.WORD.read(json);
-        if (parts.stream().anyMatch(p -> p.id().equals(id))) return id;
-        throw json.expected("a part of the drawing ("
-                + Words.allOf(parts.stream().map(Part::id).toList()) + ")");
     }
 
     /** The place of the path within the drawing, or as far down it as the file goes. */

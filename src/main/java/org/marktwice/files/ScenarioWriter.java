@@ -110,8 +110,23 @@ public final class ScenarioWriter {
         Map<String, Object> out = pair("id", joint.id(), "kind", joint.kind());
         out.put("in", joint.in());
         out.put("takes", joint.takes());
-        if (joint instanceof Joint.Halving halving)
+        if (joint instanceof Joint.StoppedHousing stopped) {
+            out.put("stops", pair("at", stopped.at().id(), "mm", stopped.mm()));
+        } else if (joint instanceof Joint.Halving halving) {
             out.put("from", halving.from().id());
+        } else if (joint instanceof Joint.MortiseTenon tenoned) {
+            Joint.Tenon tenon = tenoned.tenon();
+            Map<String, Object> section = pair("thickness", tenon.thickness(), "width", tenon.width());
+            if (tenon.inset() != null) section.put("inset", tenon.inset());
+            out.put("tenon", section);
+            if (tenoned.haunch() != null)
+                out.put("haunch", Map.of("length", tenoned.haunch().length()));
+        } else if (joint instanceof Joint.Dowelled dowelled) {
+            Joint.Dowels dowels = dowelled.dowels();
+            Map<String, Object> row = pair("count", dowels.count(), "diameter", dowels.diameter());
+            row.put("length", dowels.length());
+            out.put("dowels", row);
+        }
         return out;
     }
 

@@ -155,11 +155,7 @@ final class Words {
     /** The joint told by the part at its other side: "the housing for the Shelf". */
     private String joint(Object value) {
         Joint joint = drawing.joint(text(value)).orElseThrow(() -> unknown("joint", value));
-        String noun = switch (joint.kind()) {
-            case "through-housing" -> "housing";
-            case "butt" -> "butt joint";
-            default -> joint.kind().replace('-', ' ');
-        };
+        String noun = joint.noun();
         boolean taken = joint.takes().equals(seenFrom);
         boolean cutInOne = noun.endsWith("housing") || noun.equals("rebate");
         String between = !cutInOne ? " with the " : taken ? " in the " : " for the ";

@@ -1,5 +1,7 @@
 package org.marktwice.timber;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
@@ -60,6 +62,24 @@ public record Box(Vector3dc min, Vector3dc max) {
     /** This box with one side moved: the coordinate range along {@code axis} becomes {@code from..to}. */
     public Box with(int axis, double from, double to) {
         return new Box(new Vector3d(min).setComponent(axis, from), new Vector3d(max).setComponent(axis, to));
+    }
+
+    /**
+     * What is left of this box where another takes its share out of it: up to six boxes that touch and don't overlap;
+     * nothing where all of it goes. What is thinner than {@code tolerance} is not left standing.
+     */
+    public List<Box> less(Box gone, double tolerance) {
+        if (overlap(gone, tolerance).isEmpty()) return List.of(this);
+        List<Box> left = new ArrayList<>();
+        Box rest = this;
+        for (int axis = 0; axis < 3; axis++) {
+            double low = Math.max(rest.min(axis), gone.min(axis));
+            double high = Math.min(rest.max(axis), gone.max(axis));
+            if (low - rest.min(axis) > tolerance) left.add(rest.with(axis, rest.min(axis), low));
+            if (rest.max(axis) - high > tolerance) left.add(rest.with(axis, high, rest.max(axis)));
+            rest = rest.with(axis, low, high);
+        }
+        return List.copyOf(left);
     }
 
     public Box moved(double dx, double dy, double dz) {

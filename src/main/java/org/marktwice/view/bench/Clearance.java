@@ -43,7 +43,7 @@ final class Clearance {
     }
 
     static String word(Joint joint) {
-        return joint instanceof Joint.ThroughHousing ? "housing" : joint.kind();
+        return joint.noun();
     }
 
     /** Where the knot shows in the view: its largest trace on a surface that can be seen, else any. */
