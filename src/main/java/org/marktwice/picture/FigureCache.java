@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.jspecify.annotations.Nullable;
@@ -71,6 +72,11 @@ public final class FigureCache implements AutoCloseable {
         if (first) aside.execute(() -> renderAside(key));
         BufferedImage best = bestOf(board, surface);
         return Optional.of(best != null ? best : render(coarse));
+    }
+
+    /** Waits until all that was asked for so far is rendered; for pictures made without a person looking on. */
+    public void settle() {
+        CompletableFuture.runAsync(() -> {}, aside).join();
     }
 
     private void renderAside(Key key) {

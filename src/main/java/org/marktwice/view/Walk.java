@@ -332,4 +332,9 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         if (screen() instanceof StartScreen page) page.say(words);
         else window().notice(words);
     }
+
+    /** The figures of the wood that its screens draw. */
+    FigureCache figures() {
+        return figures;
+    }
 }

@@ -134,7 +134,7 @@ public final class Snapshots {
     /** Painted once to ask for the figures of the wood, and again when these are there. */
     private void shoot(MainWindow window, String name) throws Exception {
         paint(window);
-        Thread.sleep(1500);
+        window.walk().figures().settle();
         BufferedImage image = paint(window);
         ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
     }

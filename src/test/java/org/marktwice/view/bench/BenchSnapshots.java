@@ -121,7 +121,7 @@ public final class BenchSnapshots {
             paint(screen, image, size.zoom());
         });
         // The fine figures are rendered aside.
-        Thread.sleep(2500);
+        CACHE.settle();
         SwingUtilities.invokeAndWait(() -> paint(made[0], image, size.zoom()));
         write(image, name);
     }
