@@ -21,6 +21,8 @@ import org.marktwice.timber.Box;
 record Linework(List<Piece> seen, List<Piece> hidden) {
     /** A box hides nothing by merely touching, millimetres. */
     private static final double TOUCH = 0.01;
+    /** So far beside an edge one looks past it, millimetres. */
+    private static final double BESIDE = 0.03;
     /** Drawn pieces shorter than this are left out, millimetres. */
     private static final double SHORTEST = 0.05;
 
@@ -37,7 +39,7 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
                 Point2D.Double b = view.project(edge.to());
                 double length = a.distance(b);
                 if (length < SHORTEST) continue;
-                List<double[]> covered = Spans.union(covered(edge, boxes, view.towards()));
+                List<double[]> covered = covered(edge, boxes, view.towards());
                 add(seen, solid, a, b, Spans.complement(covered));
                 add(hidden, solid, a, b, covered);
             }
@@ -57,14 +59,25 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
         }
     }
 
+    /**
+     * What of an edge is hidden: both what lies just beside it on the one hand and what lies just beside it on the other. An
+     * edge behind the seam of two boxes is so behind one of them on either hand.
+     */
     private static List<double[]> covered(PartSolid.Edge edge, List<Box> boxes, Vector3dc eye) {
-        List<double[]> out = new ArrayList<>();
         Vector3d along = edge.to().sub(edge.from(), new Vector3d());
+        Vector3d aside = along.cross(eye, new Vector3d()).normalize(BESIDE);
+        List<double[]> left = covered(edge.from().add(aside, new Vector3d()), along, boxes, eye);
+        List<double[]> right = covered(edge.from().sub(aside, new Vector3d()), along, boxes, eye);
+        return Spans.common(left, right);
+    }
+
+    private static List<double[]> covered(Vector3dc from, Vector3dc along, List<Box> boxes, Vector3dc eye) {
+        List<double[]> out = new ArrayList<>();
         for (Box box : boxes) {
-            double[] span = covers(box, edge.from(), along, eye);
+            double[] span = covers(box, from, along, eye);
             if (span != null) out.add(span);
         }
-        return out;
+        return Spans.union(out);
     }
 
     /** The range of s in 0..1 that a box hides; null for none. */
@@ -115,6 +128,19 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
                 double[] last = out.isEmpty() ? null : out.get(out.size() - 1);
                 if (last != null && s[0] <= last[1] + 1e-6) last[1] = Math.max(last[1], s[1]);
                 else out.add(s.clone());
+            }
+            return out;
+        }
+
+        /** What lies in both of two lists of united ranges. */
+        static List<double[]> common(List<double[]> one, List<double[]> other) {
+            List<double[]> out = new ArrayList<>();
+            for (double[] a : one) {
+                for (double[] b : other) {
+                    double from = Math.max(a[0], b[0]);
+                    double to = Math.min(a[1], b[1]);
+                    if (to > from) out.add(new double[] {from, to});
+                }
             }
             return out;
         }
