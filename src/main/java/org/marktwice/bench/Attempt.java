@@ -23,6 +23,10 @@ public record Attempt(String scenario, String digest, String learner, String sta
         return new Attempt(scenario, digest, learner, started, more);
     }
 
+    public boolean handedIn() {
+        return !actions.isEmpty() && actions.get(actions.size() - 1) instanceof Action.HandIn;
+    }
+
     /** The attempt as it stood after so many steps. */
     public Attempt upTo(int steps) {
         return new Attempt(scenario, digest, learner, started, actions.subList(0, steps));

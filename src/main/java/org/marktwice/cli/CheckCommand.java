@@ -105,7 +105,7 @@ final class CheckCommand implements Callable<Integer> {
             return Exit.WRONG;
         }
         List<Action> actions = attempt.actions();
-        boolean handedIn = !actions.isEmpty() && actions.get(actions.size() - 1) instanceof Action.HandIn;
+        boolean handedIn = attempt.handedIn();
         console.line(file + ": fine: attempt by " + attempt.learner() + " at \"" + attempt.scenario() + "\", "
                 + Text.count(actions.size(), "action", "actions") + (handedIn ? ", handed in" : ", not handed in")
                 + (scenario == null ? "; not tried on its scenario, which isn't among the files" : ""));

@@ -21,6 +21,7 @@ final class Console {
     private final PrintStream stream;
     private final PrintWriter out;
     private final PrintWriter err;
+    private int progressWidth;
 
     Console(PrintStream out, PrintStream err) {
         this.stream = out;
@@ -62,6 +63,19 @@ final class Console {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("maps of texts and numbers can always be written", e);
         }
+    }
+
+    /** An object too long to be held as a whole; to be closed by the caller. */
+    JsonStream jsonStream() {
+        return new JsonStream(JSON, out);
+    }
+
+    /** Says how far it is, over what it said last; an empty text wipes it. */
+    void progress(String text) {
+        out.flush();
+        err.print("\r" + text + " ".repeat(Math.max(0, progressWidth - text.length())) + (text.isEmpty() ? "\r" : ""));
+        err.flush();
+        progressWidth = text.length();
     }
 
     /** Whether everything said so far went out. */

@@ -26,7 +26,7 @@ public sealed interface AnyFile {
     }
 
     /** By the word in {@code format}; a board may go without. What says nothing goes by its name. */
-    private static Format kind(String name, byte[] bytes) {
+    static Format kind(String name, byte[] bytes) {
         int start = Bytes.bomLength(bytes);
         try (JsonParser parser = new JsonFactory().createParser(bytes, start, bytes.length - start)) {
             boolean size = false;

@@ -27,7 +27,11 @@ final class Bytes {
 
     /** The whole file. A larger one than {@link #MOST} is refused without being read to its end. */
     static byte[] read(Path file) throws FileRefused {
-        String name = file.toString();
+        return read(file, file.toString());
+    }
+
+    /** @param name what messages call the file */
+    static byte[] read(Path file, String name) throws FileRefused {
         try {
             if (Files.isDirectory(file)) throw new FileRefused(name, "expected a file, found a folder");
             if (!Files.exists(file)) throw new FileRefused(name, "there is no such file");

@@ -1,0 +1,131 @@
+package org.marktwice.classroom;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.marktwice.bench.Attempt;
+import org.marktwice.bench.Bench;
+import org.marktwice.classroom.ExerciseSet.Place;
+import org.marktwice.classroom.Marked.State;
+import org.marktwice.files.AttemptFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.FoundFile;
+import org.marktwice.rulebook.MarkSheet;
+import org.marktwice.rulebook.RuleBook;
+import org.marktwice.rulebook.Situation;
+import org.marktwice.scenario.Scenario;
+
+/**
+ * Marks files one by one, whatever they are; never throws for what a file holds. What follows from a scenario alone is
+ * computed once for all its attempts. Safe for several threads.
+ */
+public final class Marker {
+    /** Fewer actions than this are the same by chance, and say nothing. */
+    private static final int TELLING = 4;
+
+    private final ExerciseSet set;
+    private final boolean evenIfChanged;
+    private final Map<Scenario, Situation> starts = new IdentityHashMap<>();
+
+    /** @param evenIfChanged whether attempts at an earlier version of a scenario are marked on the present one */
+    public Marker(ExerciseSet set, boolean evenIfChanged) {
+        this.set = set;
+        this.evenIfChanged = evenIfChanged;
+        for (Scenario scenario : set.scenarios()) starts.put(scenario, Situation.of(Bench.of(scenario)));
+    }
+
+    /** @param name what the answer calls the file */
+    public Marked mark(Path file, String name) {
+        try {
+            if (Files.isDirectory(file))
+                return Marked.not(name, State.UNREADABLE, "a folder behind a link; not entered");
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                return Marked.not(name, State.NOT_AN_ATTEMPT, "not an ordinary file");
+            }
+            return mark(FoundFile.read(file, name), name);
+        } catch (FileRefused e) {
+            return Marked.not(name, State.UNREADABLE, reason(e));
+        } catch (RuntimeException | StackOverflowError e) {
+            return Marked.not(name, State.UNREADABLE, "a fault in the program, please report it: " + e);
+        }
+    }
+
+    private Marked mark(FoundFile found, String name) throws FileRefused {
+        if (!found.meansToBeAnAttempt()) {
+            return Marked.not(name, State.NOT_AN_ATTEMPT, "its first line is no attempt's header");
+        }
+        AttemptFile file = Exercise.checked(found.attempt());
+        Attempt attempt = file.attempt();
+        String journal = attempt.actions().size() < TELLING ? "" : file.journal();
+        Place place = set.placeOf(attempt);
+        if (place instanceof Place.At at) return marked(file, at.scenario(), journal);
+        if (place instanceof Place.Elsewhere elsewhere) {
+            return Marked.not(name, State.WRONG_SCENARIO, elsewhere.why(), attempt, journal);
+        }
+        Place.Changed changed = (Place.Changed) place;
+        return evenIfChanged
+                ? onThePresentOne(file, changed, journal)
+                : Marked.not(name, State.CHANGED_SCENARIO, changed.why(), attempt, journal);
+    }
+
+    private Marked marked(AttemptFile file, Scenario scenario, String journal) {
+        Attempt attempt = file.attempt();
+        AttemptFile.Opened opened;
+        try {
+            opened = file.on(scenario);
+        } catch (FileRefused e) {
+            return Marked.not(file.name(), State.UNREADABLE, reason(e), attempt, journal);
+        }
+        State state = file.torn() ? State.TORN : opened.bench().handedIn() ? State.WHOLE : State.UNFINISHED;
+        String reason = switch (state) {
+            case TORN -> "its last line was cut off and is left out; every line before it counts";
+            case UNFINISHED -> "not handed in; marked as far as it goes";
+            default -> "";
+        };
+        return answer(file, state, reason, opened, journal);
+    }
+
+    private Marked onThePresentOne(AttemptFile file, Place.Changed changed, String journal) {
+        Attempt a = file.attempt();
+        Attempt bare = new Attempt(a.scenario(), "", a.learner(), a.started(), a.actions());
+        AttemptFile without = new AttemptFile(file.name(), bare, file.lines(), file.torn(), file.notices());
+        try {
+            String reason = changed.why() + "; marked on the present one, as asked";
+            return answer(file, State.CHANGED_SCENARIO, reason, without.on(changed.now()), journal);
+        } catch (FileRefused e) {
+            String reason = changed.why() + "; on the present one it can't be done: " + reason(e);
+            return Marked.not(file.name(), State.CHANGED_SCENARIO, reason, a, journal);
+        }
+    }
+
+    private Marked answer(AttemptFile file, State state, String reason, AttemptFile.Opened opened, String journal) {
+        Scenario scenario = opened.bench().scenario();
+        MarkSheet sheet = RuleBook.judge(start(scenario).at(opened.bench()));
+        return new Marked(
+                file.name(),
+                state,
+                reason,
+                Optional.of(file.attempt()),
+                Optional.of(scenario),
+                Optional.of(sheet),
+                journal,
+                "");
+    }
+
+    private Situation start(Scenario scenario) {
+        Situation start = starts.get(scenario);
+        if (start == null) throw new IllegalArgumentException("not a scenario of this set: " + scenario.id());
+        return start;
+    }
+
+    /** Without the file's name, which stands beside it. */
+    private static String reason(FileRefused e) {
+        StringBuilder reason = new StringBuilder();
+        if (e.line() > 0) reason.append("line ").append(e.line()).append(": ");
+        if (!e.path().isEmpty() && !e.path().equals("$"))
+            reason.append(e.path()).append(": ");
+        return reason.append(e.reason()).toString();
+    }
+}

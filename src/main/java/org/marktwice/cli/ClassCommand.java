@@ -1,0 +1,30 @@
+package org.marktwice.cli;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** What a teacher does for a whole class; a family of commands. */
+@Command(
+        name = "class",
+        description = "For a whole class: marks a folder of attempts.",
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {"", "Call learners by numbers or initials: whatever is typed stands in their files and in every list."
+        })
+final class ClassCommand implements Runnable {
+    @CommandLine.Spec
+    CommandLine.Model.@Nullable CommandSpec spec;
+
+    /** With its subcommands. */
+    static CommandLine line(Console console) {
+        return new CommandLine(new ClassCommand()).addSubcommand(new ClassMarkCommand(console));
+    }
+
+    @Override
+    public void run() {
+        if (spec == null) return;
+        throw new CommandLine.ParameterException(
+                spec.commandLine(),
+                "expected one of " + String.join(", ", spec.subcommands().keySet()));
+    }
+}

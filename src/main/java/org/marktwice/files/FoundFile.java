@@ -1,0 +1,43 @@
+package org.marktwice.files;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** A file that somebody put into a folder: its bytes, taken in once, and whether it means to be an attempt. */
+public final class FoundFile {
+    private static final byte[] WORD = Format.ATTEMPT.word().getBytes(StandardCharsets.US_ASCII);
+    /** A header is no longer than this, in bytes. */
+    private static final int HEADER = 4096;
+
+    private final String name;
+    private final byte[] bytes;
+
+    private FoundFile(String name, byte[] bytes) {
+        this.name = name;
+        this.bytes = bytes;
+    }
+
+    /** @param name what messages call the file */
+    public static FoundFile read(Path file, String name) throws FileRefused {
+        return new FoundFile(name, Bytes.read(file, name));
+    }
+
+    /** Whether it says it is an attempt, be it ever so damaged, or is named as one. */
+    public boolean meansToBeAnAttempt() {
+        return AnyFile.kind(name, bytes) == Format.ATTEMPT || hasTheWord();
+    }
+
+    private boolean hasTheWord() {
+        int last = Math.min(bytes.length, HEADER) - WORD.length;
+        for (int from = 0; from <= last; from++) {
+            int same = 0;
+            while (same < WORD.length && bytes[from + same] == WORD[same]) same++;
+            if (same == WORD.length) return true;
+        }
+        return false;
+    }
+
+    public AttemptFile attempt() throws FileRefused {
+        return AttemptFile.read(name, bytes);
+    }
+}
