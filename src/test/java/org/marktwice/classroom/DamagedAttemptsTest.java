@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -36,6 +37,10 @@ class DamagedAttemptsTest {
 
     /** What was done to a file, and what its state may then be. */
     private record Damage(String what, byte[] bytes, List<State> may, String reason) {}
+
+    private Damage done(String name) {
+        return Objects.requireNonNull(damages.get(name));
+    }
 
     private static byte[] utf8(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
@@ -136,13 +141,14 @@ class DamagedAttemptsTest {
     private void writeAll() throws IOException {
         for (int n = 0; n < FILES; n++) {
             if (n % 50 == 49) {
-                String first = damages.keySet().stream()
-                        .filter(k -> damages.get(k).what().equals("untouched"))
+                String first = damages.entrySet().stream()
+                        .filter(e -> e.getValue().what().equals("untouched"))
                         .findFirst()
-                        .orElseThrow();
+                        .orElseThrow()
+                        .getKey();
                 damages.put(
                         "z" + n + ".attempt.jsonl",
-                        new Damage("same as " + first, damages.get(first).bytes(), List.of(State.WHOLE), ""));
+                        new Damage("same as " + first, done(first).bytes(), List.of(State.WHOLE), ""));
             } else {
                 damages.put(name(n), damaged(n));
             }
@@ -162,7 +168,7 @@ class DamagedAttemptsTest {
         List<Marked> marked = Handed.marked(folder, ExerciseSet.of(shelf), false);
 
         assertThat(marked).extracting(Marked::file).containsExactlyElementsOf(damages.keySet());
-        for (Marked one : marked) check(one, damages.get(one.file()));
+        for (Marked one : marked) check(one, done(one.file()));
         Map<State, Long> states =
                 marked.stream().collect(Collectors.groupingBy(Marked::state, TreeMap::new, Collectors.counting()));
         assertThat(states).as("%s", states).containsOnlyKeys(State.values());
