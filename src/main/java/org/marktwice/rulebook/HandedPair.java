@@ -54,7 +54,7 @@ final class HandedPair implements Rule {
     }
 
     /** Whether the drawing lets the marks of one be the mirror image of the marks of the other. */
-    private static boolean isHanded(Pair pair) {
+    static boolean isHanded(Pair pair) {
         return pair.one().takesMarks()
                 && pair.other().takesMarks()
                 && pair.one().faceSide().stream()

@@ -66,7 +66,7 @@ final class HeartSideAsSet implements Rule {
     }
 
     /** Where the heart side should look on this axis; empty where the part lies across the middle. */
-    private static Optional<Direction> wanted(Situation situation, Part part, HeartSide set, int axis) {
+    static Optional<Direction> wanted(Situation situation, Part part, HeartSide set, int axis) {
         return inward(situation.scenario().drawing(), part, axis)
                 .map(in -> set == HeartSide.TOWARDS ? in : in.opposite());
     }
