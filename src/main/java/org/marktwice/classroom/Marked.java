@@ -14,7 +14,7 @@ import org.marktwice.scenario.Scenario;
  * @param attempt who did what; empty where the file couldn't be read as an attempt
  * @param scenario the one that it was marked on; empty where it was not marked
  * @param sheet the marks, computed from the actions; empty where it was not marked
- * @param journal digest of the actions alone; empty where they are too few to tell anything
+ * @param journal the same for the same actions at the same times, within one run; empty where they are too few to tell anything
  * @param sameAs the first file, by name, with the very same actions at the very same times; empty where there is none
  */
 public record Marked(

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 /** What a teacher does for a whole class; a family of commands. */
 @Command(
         name = "class",
-        description = "For a whole class: marks a folder of attempts.",
+        description = "For a whole class: marks a folder of attempts, tells results and what to teach again.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Call learners by numbers or initials: whatever is typed stands in their files and in every list."
         })
@@ -17,7 +17,10 @@ final class ClassCommand implements Runnable {
 
     /** With its subcommands. */
     static CommandLine line(Console console) {
-        return new CommandLine(new ClassCommand()).addSubcommand(new ClassMarkCommand(console));
+        return new CommandLine(new ClassCommand())
+                .addSubcommand(new ClassMarkCommand(console))
+                .addSubcommand(new ClassResultsCommand(console))
+                .addSubcommand(new ClassReteachCommand(console));
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.marktwice.classroom.BulkMarking;
 import org.marktwice.classroom.ExerciseSet;
 import org.marktwice.classroom.Marked;
 import org.marktwice.classroom.Marker;
+import org.marktwice.classroom.Results;
 import org.marktwice.files.FileRefused;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,6 +51,14 @@ final class FolderMarking {
         } finally {
             if (shown) console.progress("");
         }
+    }
+
+    /** The whole folder marked and summed up. */
+    Results results(Console console, Results.Counting counting) throws FileRefused, InterruptedException {
+        ExerciseSet set = set();
+        Results.Collector collector = new Results.Collector(set);
+        run(console, set, files(), collector);
+        return collector.results(counting);
     }
 
     private static BulkMarking.Progress told(Console console) {

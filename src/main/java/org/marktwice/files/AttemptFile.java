@@ -1,6 +1,5 @@
 package org.marktwice.files;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.marktwice.bench.Action;
@@ -25,14 +24,6 @@ public record AttemptFile(String name, Attempt attempt, List<Integer> lines, boo
 
     /** An attempt that fits its scenario, and the bench as it leaves it. */
     public record Opened(AttemptFile file, Bench bench) {}
-
-    /** A digest of what was done and when, whoever did it: the same journal has the same, however its lines are laid out. */
-    public String journal() {
-        StringBuilder text = new StringBuilder();
-        for (Action action : attempt.actions())
-            text.append(ActionWriter.line(action)).append('\n');
-        return Bytes.digest(text.toString().getBytes(StandardCharsets.UTF_8));
-    }
 
     /** Shape and words only; the scenario isn't needed. */
     public static AttemptFile read(Path file) throws FileRefused {

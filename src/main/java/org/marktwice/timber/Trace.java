@@ -27,8 +27,12 @@ public record Trace(
 
     /** The middle of the outline's extent. */
     public SurfacePoint middle() {
-        double u0 = outline.stream().mapToDouble(SurfacePoint::u).min().orElse(0);
-        double v0 = outline.stream().mapToDouble(SurfacePoint::v).min().orElse(0);
+        double u0 = Double.POSITIVE_INFINITY;
+        double v0 = Double.POSITIVE_INFINITY;
+        for (SurfacePoint point : outline) {
+            u0 = Math.min(u0, point.u());
+            v0 = Math.min(v0, point.v());
+        }
         return new SurfacePoint(surface, u0 + length / 2, v0 + width / 2);
     }
 
