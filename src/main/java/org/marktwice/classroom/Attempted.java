@@ -62,8 +62,7 @@ public record Attempted(
         List<Slip> slips = new ArrayList<>();
         for (MarkSheet.Entry entry : sheet.entries()) {
             Finding finding = entry.finding();
-            scores.merge(
-                    finding.rule(), new Score(entry.worth() * finding.credit(), entry.worth()), Score::plus);
+            scores.merge(finding.rule(), new Score(entry.worth() * finding.credit(), entry.worth()), Score::plus);
             if (finding.verdict() == Verdict.WRONG || finding.verdict() == Verdict.OPEN) {
                 slips.add(new Slip(
                         finding.rule(),

@@ -73,7 +73,9 @@ public final class ItemStatistics {
         int[] put = IntStream.range(0, scores.length)
                 .filter(i -> !Double.isNaN(scores[i][item]) && rest(most[i], item) > 0 && most[i][item] > 0)
                 .toArray();
-        double[] own = Arrays.stream(put).mapToDouble(i -> scores[i][item] / most[i][item]).toArray();
+        double[] own = Arrays.stream(put)
+                .mapToDouble(i -> scores[i][item] / most[i][item])
+                .toArray();
         double[] others = Arrays.stream(put)
                 .mapToDouble(i -> rest(scores[i], item) / rest(most[i], item))
                 .toArray();
@@ -103,7 +105,8 @@ public final class ItemStatistics {
         int k = items.length;
         if (k < 2 || scores.length < 2) return OptionalDouble.empty();
         double[] totals = Arrays.stream(scores)
-                .mapToDouble(row -> Arrays.stream(items).mapToDouble(j -> row[j]).sum())
+                .mapToDouble(
+                        row -> Arrays.stream(items).mapToDouble(j -> row[j]).sum())
                 .toArray();
         double whole = variance(totals);
         if (constant(whole * (totals.length - 1), totals)) return OptionalDouble.empty();

@@ -82,7 +82,14 @@ public record Results(
      * @param example how it was found with the first of them
      */
     public record SlipCount(
-            String rule, String title, Verdict verdict, String key, List<String> learners, int of, double lost, String example) {}
+            String rule,
+            String title,
+            Verdict verdict,
+            String key,
+            List<String> learners,
+            int of,
+            double lost,
+            String example) {}
 
     /** @param alpha Cronbach's, over so many rules that were put to all of so many learners; empty where there is none */
     public record Reliability(OptionalDouble alpha, int rules, int learners) {}
@@ -123,8 +130,9 @@ public record Results(
         }
 
         public Results results(Counting counting) {
-            attempts.sort(
-                    Comparator.comparing(Attempted::who).thenComparing(Results::started).thenComparing(Attempted::file));
+            attempts.sort(Comparator.comparing(Attempted::who)
+                    .thenComparing(Results::started)
+                    .thenComparing(Attempted::file));
             List<Row> rows = rows(attempts, counting);
             Table byRule = Table.ofRules(rows);
             return new Results(
@@ -148,8 +156,8 @@ public record Results(
                 attempts.stream().collect(Collectors.groupingBy(Attempted::who, TreeMap::new, Collectors.toList()));
         List<Row> rows = new ArrayList<>();
         for (List<Attempted> tries : byLearner.values()) {
-            Map<String, List<Attempted>> byExercise =
-                    tries.stream().collect(Collectors.groupingBy(Attempted::scenario, TreeMap::new, Collectors.toList()));
+            Map<String, List<Attempted>> byExercise = tries.stream()
+                    .collect(Collectors.groupingBy(Attempted::scenario, TreeMap::new, Collectors.toList()));
             List<Attempted> counted =
                     byExercise.values().stream().map(t -> counts(t, counting)).toList();
             rows.add(new Row(tries.get(0).learner(), scores(counted), counted, tries.size()));
@@ -206,8 +214,8 @@ public record Results(
                 put(rows, key.rule()),
                 lost.getOrDefault(key, 0.0),
                 example.getOrDefault(key, ""))));
-        slips.sort(Comparator.comparingInt((SlipCount s) -> -s.learners().size())
-                .thenComparingDouble(s -> -s.lost()));
+        slips.sort(
+                Comparator.comparingInt((SlipCount s) -> -s.learners().size()).thenComparingDouble(s -> -s.lost()));
         return slips;
     }
 

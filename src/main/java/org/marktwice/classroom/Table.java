@@ -73,17 +73,12 @@ final class Table {
                 learners++;
             }
             items.add(new Item(
-                    ids.get(j),
-                    titles.get(j),
-                    learners,
-                    all.share(),
-                    ItemStatistics.discrimination(marks, outOf, j)));
+                    ids.get(j), titles.get(j), learners, all.share(), ItemStatistics.discrimination(marks, outOf, j)));
         }
         return items;
     }
 
     Reliability reliability() {
-        return new Reliability(
-                ItemStatistics.alpha(marks), ItemStatistics.complete(marks).length, marks.length);
+        return new Reliability(ItemStatistics.alpha(marks), ItemStatistics.complete(marks).length, marks.length);
     }
 }

@@ -57,7 +57,8 @@ final class ClassResultsCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "write the tables to FILE as well (*.csv: learners and rules; *.xlsx: everything); may be repeated")
+            description =
+                    "write the tables to FILE as well (*.csv: learners and rules; *.xlsx: everything); may be repeated")
     private List<Path> out = new ArrayList<>();
 
     ClassResultsCommand(Console console) {
@@ -76,14 +77,20 @@ final class ClassResultsCommand implements Callable<Integer> {
     private static Map<String, @Nullable Object> answer(Results results) {
         Results.Reliability reliability = results.reliability();
         return Fields.with("title", results.title())
-                .and("learners", results.rows().stream().map(ClassResultsCommand::row).toList())
-                .and("rules", results.rules().stream().map(ClassResultsCommand::item).toList())
+                .and(
+                        "learners",
+                        results.rows().stream().map(ClassResultsCommand::row).toList())
+                .and(
+                        "rules",
+                        results.rules().stream().map(ClassResultsCommand::item).toList())
                 .and(
                         "exercises",
                         results.exercises().stream()
                                 .map(ClassResultsCommand::item)
                                 .toList())
-                .and("slips", results.slips().stream().map(ClassResultsCommand::slip).toList())
+                .and(
+                        "slips",
+                        results.slips().stream().map(ClassResultsCommand::slip).toList())
                 .and(
                         "reliability",
                         new Fields()
@@ -110,7 +117,9 @@ final class ClassResultsCommand implements Callable<Integer> {
 
     private static Map<String, @Nullable Object> row(Row row) {
         Map<String, Object> rules = new LinkedHashMap<>();
-        row.scores().forEach((rule, score) -> rules.put(rule, score(new Fields(), score).map()));
+        row.scores()
+                .forEach((rule, score) ->
+                        rules.put(rule, score(new Fields(), score).map()));
         return score(Fields.with("learner", row.learner()), row.total())
                 .orNull("share", number(row.total().share()))
                 .and("tries", row.tries())
@@ -154,8 +163,7 @@ final class ClassResultsCommand implements Callable<Integer> {
                         "quartiles",
                         shares.length == 0
                                 ? List.of()
-                                : List.of(
-                                        ItemStatistics.quantile(shares, 0.25), ItemStatistics.quantile(shares, 0.75)))
+                                : List.of(ItemStatistics.quantile(shares, 0.25), ItemStatistics.quantile(shares, 0.75)))
                 .and("tenths", results.distribution())
                 .map();
     }

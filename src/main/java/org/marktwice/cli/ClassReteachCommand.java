@@ -3,9 +3,9 @@ package org.marktwice.cli;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Reteach;
 import org.marktwice.classroom.Reteach.Point;
-import org.marktwice.classroom.Results;
 import org.marktwice.files.FileRefused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,7 +53,11 @@ final class ClassReteachCommand implements Callable<Integer> {
     private static Map<String, @Nullable Object> answer(Results results, Reteach reteach) {
         return Fields.with("title", results.title())
                 .and("learners", results.rows().size())
-                .and("points", reteach.points().stream().map(ClassReteachCommand::point).toList())
+                .and(
+                        "points",
+                        reteach.points().stream()
+                                .map(ClassReteachCommand::point)
+                                .toList())
                 .and("sure", reteach.sure())
                 .and("help", reteach.help())
                 .map();

@@ -59,11 +59,13 @@ final class ResultsText {
         }
         StringBuilder titles = new StringBuilder(format("%-16s", "learner"));
         for (Stage stage : stages) titles.append(String.format(Locale.ROOT, "%14s", stage.title()));
-        lines.add(String.format(Locale.ROOT, "%-16s", titles) + String.format(Locale.ROOT, "%16s", "marks") + "   share");
+        lines.add(
+                String.format(Locale.ROOT, "%-16s", titles) + String.format(Locale.ROOT, "%16s", "marks") + "   share");
         for (Row row : results.rows()) {
             StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%-16s", row.learner()));
             for (Stage stage : stages) line.append(String.format(Locale.ROOT, "%14s", marks(of(row, stage))));
-            line.append(String.format(Locale.ROOT, "%16s", marks(row.total()))).append(percent(row.total().share()));
+            line.append(String.format(Locale.ROOT, "%16s", marks(row.total())))
+                    .append(percent(row.total().share()));
             lines.add(line + tries(row));
         }
     }
@@ -93,8 +95,11 @@ final class ResultsText {
 
     private void distribution() {
         double[] shares = results.shares();
-        head("Distribution", format("mean%s   median%s", percent(ItemStatistics.mean(shares)),
-                percent(ItemStatistics.quantile(shares, 0.5))));
+        head(
+                "Distribution",
+                format(
+                        "mean%s   median%s",
+                        percent(ItemStatistics.mean(shares)), percent(ItemStatistics.quantile(shares, 0.5))));
         int[] tenths = results.distribution();
         for (int i = 0; i < tenths.length; i++) {
             String upTo = i == 9 ? "100" : "below " + (i + 1) * 10;
@@ -106,7 +111,8 @@ final class ResultsText {
         head(title, "facility   discrimination");
         for (Item item : items) {
             String told = item.discrimination().isPresent() ? figure(item.discrimination()) : "–";
-            lines.add(Text.ends(item.title() + " (" + item.id() + ")",
+            lines.add(Text.ends(
+                    item.title() + " (" + item.id() + ")",
                     String.format(Locale.ROOT, "%s   %14s", percent(item.facility()), told)));
         }
     }
@@ -120,7 +126,8 @@ final class ResultsText {
         String over = " over " + Text.count(r.rules(), "rule", "rules") + " that were put to all "
                 + Text.count(r.learners(), "learner", "learners");
         lines.add("");
-        lines.add("Facility: share of the marks reached, low is hard. Discrimination: correlation with the rest of the");
+        lines.add(
+                "Facility: share of the marks reached, low is hard. Discrimination: correlation with the rest of the");
         lines.add("marks; near 0 a rule tells nothing about who is strong, – where all did alike.");
         lines.add("Cronbach's alpha: " + (r.alpha().isPresent() ? figure(r.alpha()) + over : "none," + over));
     }
@@ -128,13 +135,14 @@ final class ResultsText {
     private void slips() {
         head("Slips", "learners");
         for (SlipCount slip : results.slips().stream().limit(MOST_SLIPS).toList()) {
-            String sign = slip.verdict().sign() + " " + slip.title()
-                    + (slip.verdict() == Verdict.OPEN ? " (left open)" : "");
+            String sign =
+                    slip.verdict().sign() + " " + slip.title() + (slip.verdict() == Verdict.OPEN ? " (left open)" : "");
             lines.add(Text.ends(sign, slip.learners().size() + " of " + slip.of()));
             lines.add(Text.wrapped("    ", slip.example()));
         }
         int more = results.slips().size() - MOST_SLIPS;
-        if (more > 0) lines.add("  and " + Text.count(more, "other", "others") + ": --out FILE.xlsx or --json has them all");
+        if (more > 0)
+            lines.add("  and " + Text.count(more, "other", "others") + ": --out FILE.xlsx or --json has them all");
     }
 
     private void leftOut() {

@@ -2,9 +2,9 @@ package org.marktwice.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.marktwice.classroom.Reteach;
 import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Results.SlipCount;
+import org.marktwice.classroom.Reteach;
 
 /** What to reteach tomorrow, on one page of a terminal or of paper. */
 final class ReteachText {
@@ -36,7 +36,8 @@ final class ReteachText {
         }
         lines.add(Text.wrapped("   why      ", point.texts().why()));
         lines.add(Text.wrapped("   instead  ", point.texts().instead()));
-        if (!point.texts().safety().isEmpty()) lines.add(Text.wrapped("   caution  ", point.texts().safety()));
+        if (!point.texts().safety().isEmpty())
+            lines.add(Text.wrapped("   caution  ", point.texts().safety()));
         if (!point.canShow().isEmpty()) {
             lines.add(Text.wrapped("   to show  ", "the work of " + String.join(", ", point.canShow())));
         }

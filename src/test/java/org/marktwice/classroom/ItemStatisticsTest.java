@@ -54,8 +54,7 @@ class ItemStatisticsTest {
         double[] deviations = {2.71006, 5.05085, 4.74810, 2.71621, 3.80058};
         for (int j = 0; j < 5; j++) {
             assertThat(ItemStatistics.mean(column(TEXTBOOK, j))).isEqualTo(means[j], within(1e-9));
-            assertThat(Math.sqrt(ItemStatistics.variance(column(TEXTBOOK, j))))
-                    .isEqualTo(deviations[j], within(5e-6));
+            assertThat(Math.sqrt(ItemStatistics.variance(column(TEXTBOOK, j)))).isEqualTo(deviations[j], within(5e-6));
         }
         assertThat(ItemStatistics.discrimination(TEXTBOOK, most(TEXTBOOK, 20), 0))
                 .hasValueCloseTo(0.712, within(0.0006));
@@ -73,7 +72,8 @@ class ItemStatisticsTest {
                 + " 11000:16 11001:56 11010:21 11011:173 11100:11 11101:61 11110:28 11111:298";
         for (String one : counts.split(" ")) patterns.put(one.substring(0, 5), Integer.parseInt(one.substring(6)));
         return patterns.entrySet().stream()
-                .flatMap(e -> Stream.generate(() -> e.getKey().chars().mapToDouble(c -> c - '0').toArray())
+                .flatMap(e -> Stream.generate(() ->
+                                e.getKey().chars().mapToDouble(c -> c - '0').toArray())
                         .limit(e.getValue()))
                 .toArray(double[][]::new);
     }
@@ -98,15 +98,16 @@ class ItemStatisticsTest {
         Random random = new Random(seed);
         int n = 2 + random.nextInt(40);
         double[] x = random.doubles(n, -5, 20).toArray();
-        double[] y = IntStream.range(0, n).mapToDouble(i -> x[i] * (seed - 5) + random.nextGaussian() * 10).toArray();
+        double[] y = IntStream.range(0, n)
+                .mapToDouble(i -> x[i] * (seed - 5) + random.nextGaussian() * 10)
+                .toArray();
 
         assertThat(ItemStatistics.correlation(x, y))
                 .hasValueCloseTo(new PearsonsCorrelation().correlation(x, y), within(1e-12));
         assertThat(ItemStatistics.variance(x)).isEqualTo(new Variance().evaluate(x), within(1e-10));
         Percentile percentile = new Percentile().withEstimationType(EstimationType.R_7);
         for (double share : new double[] {0.1, 0.25, 0.5, 0.75, 0.9, 1}) {
-            assertThat(ItemStatistics.quantile(x, share))
-                    .isEqualTo(percentile.evaluate(x, share * 100), within(1e-9));
+            assertThat(ItemStatistics.quantile(x, share)).isEqualTo(percentile.evaluate(x, share * 100), within(1e-9));
         }
     }
 
@@ -153,7 +154,8 @@ class ItemStatisticsTest {
         assertThat(ItemStatistics.alpha(new double[][] {{1, 2}})).isEmpty();
         assertThat(ItemStatistics.alpha(new double[][] {{1}, {2}})).isEmpty();
         assertThat(ItemStatistics.alpha(new double[0][])).isEmpty();
-        assertThat(ItemStatistics.correlation(new double[] {1}, new double[] {2})).isEmpty();
+        assertThat(ItemStatistics.correlation(new double[] {1}, new double[] {2}))
+                .isEmpty();
         assertThat(ItemStatistics.quantile(new double[0], 0.5)).isNaN();
     }
 }

@@ -80,13 +80,21 @@ class ResultsTest {
             Results results = of(counting, tries);
             assertThat(results.rows()).hasSize(2);
             assertThat(results.rows().get(0).tries()).isEqualTo(3);
-            assertThat(results.attempts()).extracting(Attempted::started)
-.containsExactly(
-"2026-02-01T09:00:00Z", "2026-02-02T09:00:00Z", "2026-02-03T09:00:00Z", "2026-02-01T09:00:00Z");
-            marks.put(counting, results.rows().get(0).scores().get("handed-pair").marks());
+            assertThat(results.attempts())
+                    .extracting(Attempted::started)
+                    .containsExactly(
+                            "2026-02-01T09:00:00Z",
+                            "2026-02-02T09:00:00Z",
+                            "2026-02-03T09:00:00Z",
+                            "2026-02-01T09:00:00Z");
+            marks.put(
+                    counting, results.rows().get(0).scores().get("handed-pair").marks());
         }
 
-        assertThat(marks).containsEntry(Counting.LAST, 1.0).containsEntry(Counting.BEST, 2.0).containsEntry(Counting.FIRST, 0.0);
+        assertThat(marks)
+                .containsEntry(Counting.LAST, 1.0)
+                .containsEntry(Counting.BEST, 2.0)
+                .containsEntry(Counting.FIRST, 0.0);
     }
 
     @Test
@@ -119,7 +127,13 @@ class ResultsTest {
     @Test
     void aRuleThatHadNothingToJudgeForALearnerIsLeftOutForThatLearner() {
         Attempted without = new Attempted(
-                "x", State.WHOLE, "P09", "2026-02-01T09:00:00Z", "porch-shelf", Map.of("handed-pair", new Score(1, 2)), List.of());
+                "x",
+                State.WHOLE,
+                "P09",
+                "2026-02-01T09:00:00Z",
+                "porch-shelf",
+                Map.of("handed-pair", new Score(1, 2)),
+                List.of());
 
         Results results = of(Counting.LAST, without, attempted("P01", "1", 2), attempted("P02", "1", 0));
 
@@ -171,7 +185,9 @@ class ResultsTest {
         Map<String, String> entries = unzipped(file);
         assertThat(entries.get("xl/workbook.xml"))
                 .contains("\"Learners\"", "\"Rules\"", "\"Slips\"", "\"Attempts\"", "\"Not marked\"");
-        assertThat(entries.get("xl/worksheets/sheet1.xml")).contains("<v>1.5</v>").doesNotContain("<f>");
+        assertThat(entries.get("xl/worksheets/sheet1.xml"))
+                .contains("<v>1.5</v>")
+                .doesNotContain("<f>");
         assertThat(entries.get("xl/sharedStrings.xml")).contains("=P04", "knot-clear-of-joint");
     }
 
@@ -197,7 +213,9 @@ class ResultsTest {
     void whatMostSlippedOnIsTaughtAgainFirst() {
         Reteach reteach = Reteach.of(four());
 
-        assertThat(reteach.points()).extracting(Reteach.Point::rule).containsExactly("knot-clear-of-joint", "handed-pair");
+        assertThat(reteach.points())
+                .extracting(Reteach.Point::rule)
+                .containsExactly("knot-clear-of-joint", "handed-pair");
         assertThat(reteach.points().get(1).canShow()).containsExactly("=P04", "P01");
         assertThat(reteach.sure()).containsExactly("The name outlasts the cutting");
         assertThat(reteach.help()).containsExactly("P03");

@@ -25,7 +25,8 @@ class ClassResultsTest {
         String flawed = Files.readString(SHIPPED.resolve("attempts/porch-shelf-flawed.attempt.jsonl"));
         Files.writeString(folder.resolve("a.jsonl"), perfect);
         Files.writeString(folder.resolve("b.jsonl"), flawed);
-        Files.writeString(folder.resolve("c.jsonl"), flawed.replace("P04", "P05").replaceFirst("2026-02-0.", "2026-02-09"));
+        Files.writeString(
+                folder.resolve("c.jsonl"), flawed.replace("P04", "P05").replaceFirst("2026-02-0.", "2026-02-09"));
         Files.writeString(folder.resolve("d.jsonl"), perfect.replace("P01", "P05"));
         Files.writeString(folder.resolve("notes.txt"), "Ask about board C.");
     }
@@ -51,8 +52,8 @@ class ClassResultsTest {
 
     @Test
     void whichAttemptCountsCanBeSaid() {
-        JsonNode json =
-                marktwice("class", "results", SHELF, folder, "--json", "--count", "best").json();
+        JsonNode json = marktwice("class", "results", SHELF, folder, "--json", "--count", "best")
+                .json();
         assertThat(json.get("learners").get(2).get("share").asDouble()).isEqualTo(1);
 
         Ran wrong = marktwice("class", "results", SHELF, folder, "--count", "luckiest");
@@ -74,7 +75,8 @@ class ClassResultsTest {
                 .contains("Cronbach's alpha: ", "notes.txt: not an attempt");
         assertThat(Files.readAllLines(csv)).hasSize(4);
         assertThat(Files.readAllBytes(xlsx)).startsWith('P', 'K');
-        assertThat(marktwice("class", "results", SHELF, folder, "--out", "out.pdf").err())
+        assertThat(marktwice("class", "results", SHELF, folder, "--out", "out.pdf")
+                        .err())
                 .isEqualTo("out.pdf: expected a file *.csv or *.xlsx to write to\n");
     }
 
@@ -98,7 +100,8 @@ class ClassResultsTest {
         assertThat(ran.out())
                 .startsWith("To teach again: Porch shelf")
                 .contains("   who      P04, P05\n", "   to show  the work of P01\n", "No need to go over: ")
-                .hasLineCount((int) ran.out().lines().filter(l -> l.length() <= 92).count());
+                .hasLineCount(
+                        (int) ran.out().lines().filter(l -> l.length() <= 92).count());
         assertThat(ran.out().lines().count()).isLessThan(70);
 
         JsonNode json = marktwice("class", "reteach", SHELF, folder, "--json").json();
