@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -88,7 +89,7 @@ class ResultsTest {
                             "2026-02-03T09:00:00Z",
                             "2026-02-01T09:00:00Z");
             marks.put(
-                    counting, results.rows().get(0).scores().get("handed-pair").marks());
+                    counting, Objects.requireNonNull(results.rows().get(0).scores().get("handed-pair")).marks());
         }
 
         assertThat(marks)
