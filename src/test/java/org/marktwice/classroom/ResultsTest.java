@@ -89,7 +89,9 @@ class ResultsTest {
                             "2026-02-03T09:00:00Z",
                             "2026-02-01T09:00:00Z");
             marks.put(
-                    counting, Objects.requireNonNull(results.rows().get(0).scores().get("handed-pair")).marks());
+                    counting,
+                    Objects.requireNonNull(results.rows().get(0).scores().get("handed-pair"))
+                            .marks());
         }
 
         assertThat(marks)
