@@ -35,8 +35,8 @@ public final class BenchScreen extends JPanel {
     /** Below this width, at the usual text size, there is no room for three columns. */
     private static final int NARROW = 1080;
 
-    private static final String WIDE = "[222lp!,fill][grow,fill][250lp:22%:312lp,fill]";
-    private static final String TIGHT = "[160lp!,fill][grow,fill][200lp!,fill]";
+    private static final String WIDE = "[222lp!,fill][0:0:,grow,fill][250lp:22%:312lp,fill]";
+    private static final String TIGHT = "[160lp!,fill][0:0:,grow,fill][200lp!,fill]";
     private static final String WITHOUT_DRAWING = "[160lp:17%:222lp,fill][grow,fill]";
 
     private final transient BenchModel model;

@@ -30,7 +30,8 @@ final class LinePanel extends JPanel {
         words.setName("line");
         sign.setName("line-sign");
         add(sign, "cell 0 0, gapright 8lp");
-        add(words, "cell 1 0, wmin 0, hmax " + TWO_LINES + "lp");
+        // A text area that wraps wants to stay as wide as it was: its wish must not push the caution aside.
+        add(words, "cell 1 0, w 0:0:, hmax " + TWO_LINES + "lp");
         caution.setToolTipText(CAUTION);
         add(caution, "cell 2 0, wmin 0");
     }
