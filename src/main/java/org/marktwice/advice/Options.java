@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.Option.Nearest;
 import org.marktwice.drawing.Cut;
-import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.PartStuff;
 import org.marktwice.drawing.Placing;
@@ -96,20 +94,7 @@ public final class Options {
 
     /** The turns in which the part's marks can look as drawn and stand on dressed surfaces; all of them for a part without marks. */
     public static List<Turn> turns(Board board, Part part) {
-        boolean square = board.isSquare() && part.size().isSquare(Board.SIZE_TOLERANCE);
-        List<Turn> turns = Turn.in(part, square);
-        if (!part.takesMarks()) return turns;
-        return turns.stream().filter(t -> canCarryMarks(board, part, t)).toList();
-    }
-
-    private static boolean canCarryMarks(Board board, Part part, Turn turn) {
-        boolean side = looks(part.faceSide(), turn).anyMatch(s -> board.isBroad(s) && board.isDressed(s));
-        boolean edge = looks(part.faceEdge(), turn).anyMatch(s -> board.isNarrow(s) && board.isDressed(s));
-        return side && edge;
-    }
-
-    private static Stream<Surface> looks(List<Direction> directions, Turn turn) {
-        return directions.stream().map(turn::looking);
+        return Turn.allowed(board, part);
     }
 
     /** A placing judged. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.joml.Matrix3d;
 import org.joml.Matrix3dc;
+import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 
 /**
@@ -69,6 +70,24 @@ public record Turn(Direction x, Direction y, Direction z) {
             }
         }
         return List.copyOf(turns);
+    }
+
+    /**
+     * The turns in which the part's marks can look as drawn and stand on dressed surfaces; all of them for a part without
+     * marks.
+     */
+    public static List<Turn> allowed(Board board, Part part) {
+        List<Turn> turns = in(part, board.isSquare() && part.size().isSquare(Board.SIZE_TOLERANCE));
+        if (!part.takesMarks()) return turns;
+        return turns.stream().filter(t -> t.canCarryMarks(board, part)).toList();
+    }
+
+    private boolean canCarryMarks(Board board, Part part) {
+        boolean side =
+                part.faceSide().stream().map(this::looking).anyMatch(s -> board.isBroad(s) && board.isDressed(s));
+        boolean edge =
+                part.faceEdge().stream().map(this::looking).anyMatch(s -> board.isNarrow(s) && board.isDressed(s));
+        return side && edge;
     }
 
     /** Where a surface looks. */

@@ -69,7 +69,17 @@ final class BoardReader {
         return Board.of(with(bare, knots));
     }
 
+    /** The same board with the seed of its figure that its name gives it. */
+    static Board seeded(Board board, String scenario) {
+        Board.Facts facts = board.facts();
+        return Board.of(with(facts, facts.knots(), seed(scenario + "/" + facts.id())));
+    }
+
     private static Board.Facts with(Board.Facts bare, List<Knot> knots) {
+        return with(bare, knots, bare.seed());
+    }
+
+    private static Board.Facts with(Board.Facts bare, List<Knot> knots, long seed) {
         return new Board.Facts(
                 bare.id(),
                 bare.stuff(),
@@ -82,7 +92,7 @@ final class BoardReader {
                 bare.ringWidth(),
                 knots,
                 bare.shape(),
-                bare.seed());
+                seed);
     }
 
     static Size size(Json json) throws FileRefused {
@@ -92,7 +102,7 @@ final class BoardReader {
                 in.number("length", Range.SIZE), in.number("width", Range.SIZE), in.number("thickness", Range.SIZE));
     }
 
-    private static Species species(Json json) throws FileRefused {
+    static Species species(Json json) throws FileRefused {
         return Values.word(json, SpeciesTable.all().toArray(Species[]::new), Species::id);
     }
 

@@ -10,12 +10,13 @@ import org.marktwice.drawing.Drawing;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
+import org.marktwice.scenario.Stock;
 import org.marktwice.timber.Board;
 
 /** Reads scenarios ({@code *.scenario.json}). */
 public final class ScenarioFile {
     private static final List<String> KNOWN =
-            List.of("format", "id", "title", "level", "brief", "stages", "practice", "drawing", "boards");
+            List.of("format", "id", "title", "level", "brief", "stages", "practice", "drawing", "boards", "stock");
 
     private ScenarioFile() {}
 
@@ -36,15 +37,21 @@ public final class ScenarioFile {
         List<Stage> stages = Values.distinct(
                 in.need("stages"), "a list of stages", 1, s -> Values.word(s, Stage.values(), Stage::id));
         Drawing drawing = DrawingReader.read(in.need("drawing"));
+        Practice set = practice.isPresent() ? PracticeReader.read(practice.get()) : Practice.DEFAULT;
+        if (!in.has("boards") && !in.has("stock")) {
+            throw root.place().refuse("there are no boards: give \"boards\", or a \"stock\" to grow them from");
+        }
+        Optional<Stock> stock = StockReader.read(in, drawing);
         return new Scenario(
                 id,
                 title,
                 level,
                 brief.isPresent() ? Values.paragraphs(brief.get(), 2000) : "",
                 stages,
-                practice.isPresent() ? PracticeReader.read(practice.get()) : Practice.DEFAULT,
+                set,
                 drawing,
-                boards(in.need("boards"), id),
+                stock.isPresent() ? StockReader.boards(stock.get(), drawing, set, id) : boards(in.need("boards"), id),
+                stock,
                 Bytes.digest(bytes));
     }
 

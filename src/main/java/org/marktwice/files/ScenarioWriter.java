@@ -15,6 +15,7 @@ import org.marktwice.drawing.Part;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
+import org.marktwice.scenario.Stock;
 import org.marktwice.timber.Size;
 
 /** Writes scenarios. What has its default is left out; the same scenario always gives the same bytes. */
@@ -32,7 +33,10 @@ public final class ScenarioWriter {
         Map<String, Object> practice = practice(scenario.practice());
         if (!practice.isEmpty()) out.put("practice", practice);
         out.put("drawing", drawing(scenario.drawing()));
-        out.put("boards", scenario.boards().stream().map(BoardWriter::board).toList());
+        if (scenario.stock().isPresent())
+            out.put("stock", stock(scenario.stock().get()));
+        else
+            out.put("boards", scenario.boards().stream().map(BoardWriter::board).toList());
         return JsonText.pretty(out).getBytes(StandardCharsets.UTF_8);
     }
 
@@ -127,6 +131,14 @@ public final class ScenarioWriter {
             row.put("length", dowels.length());
             out.put("dowels", row);
         }
+        return out;
+    }
+
+    private static Map<String, Object> stock(Stock stock) {
+        Map<String, Object> out =
+                pair("seed", stock.seed(), "species", stock.species().id());
+        if (stock.spare() > 0) out.put("spare", stock.spare());
+        if (stock.difficulty() != Stock.DIFFICULTY) out.put("difficulty", stock.difficulty());
         return out;
     }
 

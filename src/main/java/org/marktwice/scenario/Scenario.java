@@ -8,6 +8,7 @@ import org.marktwice.timber.Board;
 /**
  * What is set: a drawing, the boards on the rack, the stages asked for and the workshop's practice.
  *
+ * @param stock what the boards were grown from; empty where they were given one by one
  * @param digest {@code sha256:…} of the file as read; empty where the scenario was not read from a file
  */
 public record Scenario(
@@ -19,10 +20,25 @@ public record Scenario(
         Practice practice,
         Drawing drawing,
         List<Board> boards,
+        Optional<Stock> stock,
         String digest) {
     public Scenario {
         stages = List.copyOf(stages);
         boards = List.copyOf(boards);
+    }
+
+    /** With boards given one by one. */
+    public Scenario(
+            String id,
+            String title,
+            int level,
+            String brief,
+            List<Stage> stages,
+            Practice practice,
+            Drawing drawing,
+            List<Board> boards,
+            String digest) {
+        this(id, title, level, brief, stages, practice, drawing, boards, Optional.empty(), digest);
     }
 
     public Optional<Board> board(String boardId) {
