@@ -20,21 +20,48 @@ public sealed interface Action {
         String board();
     }
 
-    /** The steel rule laid from one point to another. */
-    record Measure(double t, String board, SurfacePoint from, SurfacePoint to) implements OnBoard {
+    /**
+     * The steel rule laid from one point to another.
+     *
+     * @param reads what it read when it was laid, millimetres, or null; a note that counts for nothing
+     */
+    record Measure(
+            double t,
+            String board,
+            SurfacePoint from,
+            SurfacePoint to,
+            @Nullable Double reads) implements OnBoard {
+        public Measure(double t, String board, SurfacePoint from, SurfacePoint to) {
+            this(t, board, from, to, null);
+        }
+
         @Override
         public String verb() {
             return "measure";
         }
     }
 
-    /** A surface tried with a tool; {@code at} is a position along the grain (millimetres), or null along or over the whole board. */
+    /**
+     * A surface tried with a tool.
+     *
+     * @param at a position along the grain (millimetres), or null along or over the whole board
+     * @param from the surface that a try-square's stock bears on, or null for the usual one ({@link ToolReading#stock})
+     * @param reads what the tool read when it was laid, or null; a note that counts for nothing, since every reading is
+     *     taken anew ({@link ToolReading#of})
+     */
     record Test(
             double t,
             String board,
             Tool with,
             Surface on,
-            @Nullable Double at) implements OnBoard {
+            @Nullable Double at,
+            @Nullable Surface from,
+            @Nullable Double reads)
+            implements OnBoard {
+        public Test(double t, String board, Tool with, Surface on, @Nullable Double at) {
+            this(t, board, with, on, at, null, null);
+        }
+
         @Override
         public String verb() {
             return "test";

@@ -121,10 +121,24 @@ final class Checks {
         if (test.with() == Tool.WINDING_STICKS && test.on().isEnd()) {
             throw refused("Winding sticks need the length of a board: try a face or an edge");
         }
+        if (test.with() == Tool.END_GRAIN) endGrain(test);
+        stock(test);
         Double at = test.at();
         if (at == null) return;
         if (test.on().isEnd()) throw refused("An end has no position along the grain");
         within(at, board.size().length(), test.on(), axisWord(0));
+    }
+
+    private void endGrain(Action.Test test) throws CannotDo {
+        if (!test.on().isEnd()) throw refused("The arcs of the end grain show on an end: look at end 1 or end 2");
+        if (board.isSheet()) throw refused("Board %s is sheet stuff: it has plies and no pith", board.id());
+    }
+
+    private void stock(Action.Test test) throws CannotDo {
+        Surface from = test.from();
+        if (from == null) return;
+        if (test.with() != Tool.TRY_SQUARE) throw refused("Only a try-square has a stock that bears on a surface");
+        adjoining(test.on(), from, "the stock of the square bears on an adjoining surface");
     }
 
     private void mark(Mark.Kind kind, Surface on, Surface towards) throws CannotDo {

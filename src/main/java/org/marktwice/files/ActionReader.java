@@ -28,8 +28,8 @@ final class ActionReader {
 
     /** What may stand in an action, by the word in its {@code do}. */
     private enum Verb {
-        MEASURE("board", "from", "to"),
-        TEST("board", "with", "on", "at"),
+        MEASURE("board", "from", "to", "reads"),
+        TEST("board", "with", "on", "at", "from", "reads"),
         FACE_SIDE("board", "on", "towards"),
         FACE_EDGE("board", "on", "towards"),
         NAME("board", "part", "on", "at"),
@@ -75,7 +75,9 @@ final class ActionReader {
 
     private static Action onBoard(Verb verb, Fields in, double t, String board) throws FileRefused {
         return switch (verb) {
-            case MEASURE -> new Action.Measure(t, board, surfacePoint(in.need("from")), surfacePoint(in.need("to")));
+            case MEASURE ->
+                new Action.Measure(
+                        t, board, surfacePoint(in.need("from")), surfacePoint(in.need("to")), optional(in, "reads"));
             case TEST -> test(in, t, board);
             case FACE_SIDE -> new Action.FaceSide(t, board, on(in), surface(in, "towards"));
             case FACE_EDGE -> new Action.FaceEdge(t, board, on(in), surface(in, "towards"));
@@ -100,7 +102,8 @@ final class ActionReader {
 
     private static Action test(Fields in, double t, String board) throws FileRefused {
         Tool with = Values.word(in.need("with"), Tool.values(), Tool::id);
-        return new Action.Test(t, board, with, on(in), optional(in, "at"));
+        Surface from = in.has("from") ? surface(in, "from") : null;
+        return new Action.Test(t, board, with, on(in), optional(in, "at"), from, optional(in, "reads"));
     }
 
     private static @Nullable Double optional(Fields in, String name) throws FileRefused {

@@ -52,10 +52,13 @@ public final class ActionWriter {
         if (action instanceof Action.Measure a) {
             out.put("from", point(a.from()));
             out.put("to", point(a.to()));
+            if (a.reads() != null) out.put("reads", a.reads());
         } else if (action instanceof Action.Test a) {
             out.put("with", a.with().id());
             out.put("on", a.on().id());
             if (a.at() != null) out.put("at", a.at());
+            if (a.from() != null) out.put("from", a.from().id());
+            if (a.reads() != null) out.put("reads", a.reads());
         } else if (action instanceof Action.FaceSide a) {
             mark(a.on(), a.towards(), out);
         } else if (action instanceof Action.FaceEdge a) {

@@ -34,7 +34,11 @@ public enum Ink {
     /** The steel of a rule. */
     STEEL,
     /** Graduations and figures on steel. */
-    GRADUATION;
+    GRADUATION,
+    /** The wood of a tool: winding sticks, the stock of a square. */
+    TOOL_WOOD,
+    /** Light that shows under a tool. */
+    LIGHT;
 
     /** The ink a verdict is shown in, always together with its sign and word. */
     public static Ink of(Verdict verdict) {

@@ -1,6 +1,7 @@
 package org.marktwice.picture;
 
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -14,6 +15,7 @@ import org.joml.Matrix3dc;
 import org.joml.Quaterniondc;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.timber.Size;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
@@ -46,8 +48,16 @@ public final class Isometric {
     private final double scale;
     private final double centreX;
     private final double centreY;
+    private final @Nullable FormShown form;
 
-    private Isometric(Size size, Matrix3dc pose, Matrix3dc eye, double scale, double centreX, double centreY) {
+    private Isometric(
+            Size size,
+            Matrix3dc pose,
+            Matrix3dc eye,
+            double scale,
+            double centreX,
+            double centreY,
+            @Nullable FormShown form) {
         this.size = size;
         this.pose = new Matrix3d(pose);
         this.eye = new Matrix3d(eye);
@@ -55,11 +65,12 @@ public final class Isometric {
         this.scale = scale;
         this.centreX = centreX;
         this.centreY = centreY;
+        this.form = form;
     }
 
     /** The board lying in this pose at one pixel a millimetre, its middle at the origin of the screen. */
     public static Isometric of(Size size, Matrix3dc pose) {
-        return new Isometric(size, pose, EYE, 1, 0, 0);
+        return new Isometric(size, pose, EYE, 1, 0, 0, null);
     }
 
     /** The board as large as the area holds it in this pose, in the middle of it. */
@@ -86,7 +97,7 @@ public final class Isometric {
     }
 
     public Isometric posed(Matrix3dc other) {
-        return new Isometric(size, other, eye, scale, centreX, centreY);
+        return new Isometric(size, other, eye, scale, centreX, centreY, form);
     }
 
     public Isometric posed(Quaterniondc other) {
@@ -94,12 +105,12 @@ public final class Isometric {
     }
 
     public Isometric scaled(double pxPerMm) {
-        return new Isometric(size, pose, eye, pxPerMm, centreX, centreY);
+        return new Isometric(size, pose, eye, pxPerMm, centreX, centreY, form);
     }
 
     /** Moved so that the board's middle stands here on the screen. */
     public Isometric centred(double x, double y) {
-        return new Isometric(size, pose, eye, scale, x, y);
+        return new Isometric(size, pose, eye, scale, x, y, form);
     }
 
     /** Moved so that the board's drawn extent is in the middle of the area. */
@@ -111,7 +122,18 @@ public final class Isometric {
     /** Looked at from a little to one side or above, in radians; (0, 0) is isometric. */
     public Isometric tilted(double sideways, double upwards) {
         Matrix3d from = new Matrix3d().rotateX(upwards).mul(EYE).rotateZ(sideways);
-        return new Isometric(size, pose, from, scale, centreX, centreY);
+        return new Isometric(size, pose, from, scale, centreX, centreY, form);
+    }
+
+    /** With the board's true shape; without one it is drawn as its box. */
+    public Isometric formed(@Nullable FormShown shape) {
+        return new Isometric(size, pose, eye, scale, centreX, centreY, shape);
+    }
+
+    /** As large as the area holds what is drawn of it now, in the middle of it. */
+    public Isometric fitted(Rectangle2D area) {
+        Isometric one = scaled(1).centred(0, 0);
+        return one.scaled(fitting(one.bounds(), area)).in(area);
     }
 
     public Size size() {
@@ -133,8 +155,23 @@ public final class Isometric {
         return new Point2D.Double(centreX + scale * v.x, centreY - scale * v.y);
     }
 
+    /** A surface's point on the screen, where the board's shape has put it. */
     public Point2D.Double project(SurfacePoint p) {
-        return project(p.in(size));
+        FormShown shape = form;
+        return project(shape == null ? p.in(size) : shape.place(p));
+    }
+
+    /** What a millimetre along a surface's outward normal comes to on the screen. */
+    public Point2D.Double rise(Surface surface) {
+        Vector3d v = seen.transform(surface.normal(), new Vector3d());
+        return new Point2D.Double(scale * v.x, -scale * v.y);
+    }
+
+    /** The surface with its bends; empty where it is drawn flat, because it has none that could be seen. */
+    Optional<BentSurface> bent(Surface surface) {
+        if (form == null) return Optional.empty();
+        BentSurface bent = new BentSurface(SurfaceFrame.of(surface, size), this::project);
+        return Optional.of(bent).filter(b -> b.shows(transform(surface)));
     }
 
     /** How squarely a surface is seen: 1 from straight in front, 0 on edge, below 0 from behind. */
@@ -155,11 +192,11 @@ public final class Isometric {
         return List.copyOf(out);
     }
 
-    /** From a surface's (u, v) in millimetres to the screen. */
+    /** From the (u, v) of a surface of the true box, in millimetres, to the screen. */
     public AffineTransform transform(Surface surface) {
-        Point2D.Double o = project(new SurfacePoint(surface, 0, 0));
-        Point2D.Double u = project(new SurfacePoint(surface, 1, 0));
-        Point2D.Double v = project(new SurfacePoint(surface, 0, 1));
+        Point2D.Double o = project(new SurfacePoint(surface, 0, 0).in(size));
+        Point2D.Double u = project(new SurfacePoint(surface, 1, 0).in(size));
+        Point2D.Double v = project(new SurfacePoint(surface, 0, 1).in(size));
         return new AffineTransform(u.x - o.x, u.y - o.y, v.x - o.x, v.y - o.y, o.x, o.y);
     }
 
@@ -185,8 +222,10 @@ public final class Isometric {
                 && p.v() <= size.along(p.surface().vAxis()) + slack;
     }
 
-    /** A surface's four corners on the screen, as a closed path. */
+    /** A surface's outline on the screen, as a closed path. */
     public Path2D.Double shape(Surface surface) {
+        Optional<BentSurface> bent = bent(surface);
+        if (bent.isPresent()) return bent.get().outline();
         double u = size.along(surface.uAxis());
         double v = size.along(surface.vAxis());
         double[][] corners = {{0, 0}, {u, 0}, {u, v}, {0, v}};
@@ -202,7 +241,10 @@ public final class Isometric {
 
     /** The board's outline on the screen. */
     public Path2D.Double outline() {
-        return Hull.of(corners().stream().map(this::project).toList());
+        if (form == null) return Hull.of(corners().stream().map(this::project).toList());
+        Area all = new Area();
+        visible().forEach(s -> all.add(new Area(shape(s))));
+        return new Path2D.Double(all);
     }
 
     /** What the board covers on the screen, pixels. */
@@ -214,7 +256,7 @@ public final class Isometric {
      * The shadow it casts on a bench it lies on, as an outline on the screen: light falls steeply from behind on the left.
      */
     public Path2D.Double shadow() {
-        List<Vector3d> lying = corners().stream()
+        List<Vector3d> lying = rim().stream()
                 .map(c ->
                         pose.transform(new Vector3d(c).sub(size.length() / 2, size.width() / 2, size.thickness() / 2)))
                 .toList();
@@ -227,6 +269,21 @@ public final class Isometric {
                 })
                 .toList();
         return Hull.of(cast);
+    }
+
+    /** The corners, and places along the long arrises between them, where the board's shape has put them. */
+    private List<Vector3d> rim() {
+        FormShown shape = form;
+        if (shape == null) return corners();
+        List<Vector3d> out = new ArrayList<>();
+        for (Surface face : List.of(Surface.FACE_1, Surface.FACE_2)) {
+            for (int i = 0; i <= 8; i++) {
+                double x = size.length() * i / 8;
+                out.add(shape.place(new SurfacePoint(face, x, 0)));
+                out.add(shape.place(new SurfacePoint(face, x, size.width())));
+            }
+        }
+        return out;
     }
 
     private List<Vector3d> corners() {

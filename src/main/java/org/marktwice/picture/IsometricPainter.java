@@ -10,6 +10,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Optional;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
 import org.marktwice.timber.Surface;
@@ -40,10 +41,15 @@ public final class IsometricPainter {
     }
 
     private void surface(Graphics2D g, BoardPicture p, Surface s, Isometric view, Palette palette) {
-        Graphics2D flat = (Graphics2D) g.create();
-        flat.transform(view.transform(s));
-        surfaces.paint(flat, p, s, view.scale(), palette);
-        flat.dispose();
+        Optional<BentSurface> bent = view.bent(s);
+        if (bent.isPresent()) {
+            bent.get().paint(g, p, surfaces, view.scale(), palette);
+        } else {
+            Graphics2D flat = (Graphics2D) g.create();
+            flat.transform(view.transform(s));
+            surfaces.paint(flat, p, s, view.scale(), palette);
+            flat.dispose();
+        }
         g.setColor(shade(view.normal(s)));
         g.fill(view.shape(s));
     }

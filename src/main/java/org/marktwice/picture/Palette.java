@@ -76,6 +76,8 @@ public final class Palette {
         c.put(Ink.KNIFE, new Color(0x15151A));
         c.put(Ink.STEEL, new Color(0xD9DCDD));
         c.put(Ink.GRADUATION, new Color(0x2A2D30));
+        c.put(Ink.TOOL_WOOD, new Color(0x6B3F26));
+        c.put(Ink.LIGHT, new Color(0xFFF3B0));
         return c;
     }
 }

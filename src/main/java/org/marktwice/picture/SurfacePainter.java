@@ -47,14 +47,22 @@ public final class SurfacePainter {
      * @param pxPerMm pixels a millimetre, for line widths and the figure's fineness
      */
     public void paint(Graphics2D g, BoardPicture p, Surface s, double pxPerMm, Palette palette) {
+        on(g, p, s, pxPerMm, palette).paint();
+    }
+
+    /** Draws the rule alone, where it lies on this surface; the same user space. */
+    void paintRule(Graphics2D g, BoardPicture p, Surface s, double pxPerMm, Palette palette) {
+        on(g, p, s, pxPerMm, palette).rule();
+    }
+
+    private OneSurface on(Graphics2D g, BoardPicture p, Surface s, double pxPerMm, Palette palette) {
         SurfaceFrame frame = SurfaceFrame.of(s, p.board());
         Graphics2D page = (Graphics2D) g.create();
         page.transform(frame.toSurface());
         page.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         page.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         page.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        new OneSurface(page, p, s, frame, 1 / pxPerMm, palette).paint();
-        page.dispose();
+        return new OneSurface(page, p, s, frame, 1 / pxPerMm, palette);
     }
 
     /** One surface being painted: g's user space is the page frame, px is a pixel's side in millimetres. */

@@ -8,13 +8,16 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
@@ -33,16 +36,27 @@ public final class Unrolled {
     private final double scale;
     private final double labels;
     private final Map<Surface, Rectangle2D> places;
+    private final @Nullable FormShown form;
 
-    private Unrolled(Board board, double scale, double labels, Map<Surface, Rectangle2D> places) {
+    private Unrolled(
+            Board board, double scale, double labels, Map<Surface, Rectangle2D> places, @Nullable FormShown form) {
         this.board = board;
         this.scale = scale;
         this.labels = labels;
         this.places = places;
+        this.form = form;
     }
 
     /** As large as the area holds it, with room for its labels in this font; in the middle of the area. */
     public static Unrolled in(Rectangle2D area, Board board, Font font) {
+        return in(area, board, font, null);
+    }
+
+    /**
+     * The same, each surface drawn as it is seen square on: bow and spring as the bend of a strip, taper and what is out of
+     * square as its slant, cup as the bend of the ends. Without a shape all are true.
+     */
+    public static Unrolled in(Rectangle2D area, Board board, Font font, @Nullable FormShown form) {
         FontRenderContext frc = new FontRenderContext(null, true, true);
         double labels = LABEL_GAP;
         for (Surface s : Surface.LONG) {
@@ -52,35 +66,85 @@ public final class Unrolled {
             labels = Math.max(labels, LABEL_GAP + wide);
         }
         double line = font.getSize2D() * 1.6;
-        double l = board.size().length();
-        double w = board.size().width();
-        double t = board.size().thickness();
+        Map<Surface, Rectangle2D> extents = extents(board, form);
+        Rectangle2D strips = new Rectangle2D.Double();
+        double high = 0;
+        for (Surface s : Surface.LONG) {
+            strips.add(extent(extents, s).getMinX(), 0);
+            strips.add(extent(extents, s).getMaxX(), 0);
+            high += extent(extents, s).getHeight();
+        }
+        double ends = Math.max(
+                extent(extents, Surface.END_1).getWidth(),
+                extent(extents, Surface.END_2).getWidth());
         double least = 0.02;
-        double across = (area.getWidth() - labels - BESIDE) / (l + w);
-        double down = (area.getHeight() - 3 * GAP) / (2 * (w + t));
+        double across = (area.getWidth() - labels - BESIDE) / (strips.getWidth() + ends);
+        double down = (area.getHeight() - 3 * GAP) / high;
         double scale = Math.max(least, Math.min(across, down));
-        return new Unrolled(board, scale, labels, places(area, board, scale, labels, line));
+        double wide = labels + BESIDE + (strips.getWidth() + ends) * scale;
+        double x = area.getX() + Math.max(0, (area.getWidth() - wide) / 2) + labels;
+        double y = area.getY() + Math.max(0, (area.getHeight() - high * scale - 3 * GAP) / 2);
+        Map<Surface, Rectangle2D> places = new EnumMap<>(Surface.class);
+        double endX = x + strips.getWidth() * scale + BESIDE;
+        double endY = y;
+        for (Surface s : List.of(Surface.END_1, Surface.END_2)) {
+            Rectangle2D extent = extent(extents, s);
+            put(places, board, s, endX - extent.getMinX() * scale, endY - extent.getMinY() * scale, scale);
+            endY += extent.getHeight() * scale + 2.6 * line;
+        }
+        for (Surface s : Surface.LONG) {
+            Rectangle2D extent = extent(extents, s);
+            put(places, board, s, x - strips.getMinX() * scale, y - extent.getMinY() * scale, scale);
+            y += extent.getHeight() * scale + GAP;
+        }
+        return new Unrolled(board, scale, labels, places, form);
     }
 
-    private static Map<Surface, Rectangle2D> places(
-            Rectangle2D area, Board board, double scale, double labels, double line) {
-        double l = board.size().length() * scale;
-        double w = board.size().width() * scale;
-        double t = board.size().thickness() * scale;
-        double wide = labels + l + BESIDE + w;
-        double high = 2 * (w + t) + 3 * GAP;
-        double x = area.getX() + Math.max(0, (area.getWidth() - wide) / 2) + labels;
-        double y = area.getY() + Math.max(0, (area.getHeight() - high) / 2);
+    private static Rectangle2D extent(Map<Surface, Rectangle2D> extents, Surface s) {
+        return Objects.requireNonNull(extents.get(s));
+    }
+
+    private static void put(
+            Map<Surface, Rectangle2D> places, Board board, Surface s, double x, double y, double scale) {
+        places.put(s, new Rectangle2D.Double(x, y, board.uExtent(s) * scale, board.vExtent(s) * scale));
+    }
+
+    /** What each surface covers as it is seen square on, in the millimetres of its page. */
+    private static Map<Surface, Rectangle2D> extents(Board board, @Nullable FormShown form) {
         Map<Surface, Rectangle2D> out = new EnumMap<>(Surface.class);
-        double endX = x + l + BESIDE;
-        out.put(Surface.END_1, new Rectangle2D.Double(endX, y, w, t));
-        out.put(Surface.END_2, new Rectangle2D.Double(endX, y + t + 2.6 * line, w, t));
-        for (Surface s : Surface.LONG) {
-            double h = s.isFace() ? w : t;
-            out.put(s, new Rectangle2D.Double(x, y, l, h));
-            y += h + GAP;
+        for (Surface s : Surface.values()) {
+            Rectangle2D flat = new Rectangle2D.Double(0, 0, board.uExtent(s), board.vExtent(s));
+            out.put(
+                    s,
+                    form == null
+                            ? flat
+                            : bent(board, form, s, AffineTransform.getScaleInstance(1, 1))
+                                    .outline()
+                                    .getBounds2D());
         }
         return out;
+    }
+
+    /** @param toView from the surface's page to where it is drawn */
+    private static BentSurface bent(Board board, FormShown form, Surface s, AffineTransform toView) {
+        SurfaceFrame frame = SurfaceFrame.of(s, board);
+        return new BentSurface(frame, p -> {
+            Point2D.Double at = frame.toPage(form.seenSquareOn(p));
+            toView.transform(at, at);
+            return at;
+        });
+    }
+
+    private Optional<BentSurface> bent(Surface s) {
+        if (form == null) return Optional.empty();
+        return Optional.of(bent(board, form, s, page(s))).filter(b -> b.shows(transform(s)));
+    }
+
+    private AffineTransform page(Surface s) {
+        Rectangle2D place = place(s);
+        AffineTransform t = AffineTransform.getTranslateInstance(place.getX(), place.getY());
+        t.scale(scale, scale);
+        return t;
     }
 
     /** Pixels a millimetre. */
@@ -92,24 +156,31 @@ public final class Unrolled {
         return board;
     }
 
-    /** Where a surface lies on the screen. */
+    /** Where a surface of the true box lies on the screen. */
     public Rectangle2D place(Surface surface) {
         Rectangle2D place = places.get(surface);
         if (place == null) throw new IllegalStateException(surface.id());
         return (Rectangle2D) place.clone();
     }
 
-    /** From a surface's (u, v) in millimetres to the screen. */
+    /** From the (u, v) of a surface of the true box, in millimetres, to the screen. */
     public AffineTransform transform(Surface surface) {
-        Rectangle2D place = place(surface);
-        AffineTransform t = AffineTransform.getTranslateInstance(place.getX(), place.getY());
-        t.scale(scale, scale);
+        AffineTransform t = page(surface);
         t.concatenate(SurfaceFrame.of(surface, board).toPage());
         return t;
     }
 
-    public Point2D project(SurfacePoint p) {
-        return transform(p.surface()).transform(new Point2D.Double(p.u(), p.v()), null);
+    /** A surface's point on the screen, where the board's shape has put it. */
+    public Point2D.Double project(SurfacePoint p) {
+        SurfacePoint at = form == null ? p : form.seenSquareOn(p);
+        Point2D.Double on = new Point2D.Double(at.u(), at.v());
+        transform(p.surface()).transform(on, on);
+        return on;
+    }
+
+    /** A surface's outline on the screen, as a closed path. */
+    public Path2D.Double shape(Surface surface) {
+        return bent(surface).map(BentSurface::outline).orElseGet(() -> new Path2D.Double(place(surface)));
     }
 
     /** The place on the board that is seen at this point of the screen. */
@@ -129,8 +200,8 @@ public final class Unrolled {
 
     /** What is covered, labels included. */
     public Rectangle2D bounds() {
-        Rectangle2D all = place(Surface.FACE_1);
-        places.values().forEach(all::add);
+        Rectangle2D all = shape(Surface.FACE_1).getBounds2D();
+        for (Surface s : Surface.values()) all.add(shape(s).getBounds2D());
         all.add(all.getX() - labels, all.getY());
         return all;
     }
@@ -141,13 +212,18 @@ public final class Unrolled {
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         own.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         for (Surface s : Surface.values()) {
-            Graphics2D flat = (Graphics2D) own.create();
-            flat.transform(transform(s));
-            painter.paint(flat, p, s, scale, palette);
-            flat.dispose();
+            Optional<BentSurface> bent = bent(s);
+            if (bent.isPresent()) {
+                bent.get().paint(own, p, painter, scale, palette);
+            } else {
+                Graphics2D flat = (Graphics2D) own.create();
+                flat.transform(transform(s));
+                painter.paint(flat, p, s, scale, palette);
+                flat.dispose();
+            }
             own.setColor(new Color(0x4A, 0x33, 0x1E, 120));
             own.setStroke(new BasicStroke(1));
-            own.draw(place(s));
+            own.draw(shape(s));
             label(own, s, painter.font(), palette);
         }
         Callouts.paint(own, p.callouts(), this::project, bounds(), s -> true, palette, painter.font());
@@ -155,7 +231,7 @@ public final class Unrolled {
     }
 
     private void label(Graphics2D g, Surface s, Font font, Palette palette) {
-        Rectangle2D place = place(s);
+        Rectangle2D place = shape(s).getBounds2D();
         FontMetrics body = g.getFontMetrics(font);
         FontMetrics small = g.getFontMetrics(quiet(font));
         String note = note(board, s);

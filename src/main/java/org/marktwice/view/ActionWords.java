@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
 import org.marktwice.rulebook.RuleBook;
@@ -32,8 +33,10 @@ final class ActionWords {
     private String onBoard(Action.OnBoard action) {
         if (action instanceof Action.Measure a) return "measured from " + point(a.from()) + " to " + point(a.to());
         if (action instanceof Action.Test a) {
+            if (a.with() == Tool.END_GRAIN) return "read the end grain of " + a.on().spoken();
             String where = a.at() == null ? "" : " at " + mm(a.at()) + " from end 1";
-            return "tried " + a.on().spoken() + where + " with the " + a.with().spoken();
+            String stock = a.from() == null ? "" : ", stock on " + a.from().spoken();
+            return "tried " + a.on().spoken() + where + " with the " + a.with().spoken() + stock;
         }
         if (action instanceof Action.FaceSide a) {
             return "face side marked on " + a.on().spoken() + ", pointing to "

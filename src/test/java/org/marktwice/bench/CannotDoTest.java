@@ -78,6 +78,15 @@ class CannotDoTest {
                         "Winding sticks need the length of a board: try a face or an edge"),
                 arguments(test("A", Tool.TRY_SQUARE, END_1, 4.0), "An end has no position along the grain"),
                 arguments(
+                        test("A", Tool.END_GRAIN, FACE_1, null),
+                        "The arcs of the end grain show on an end: look at end 1 or end 2"),
+                arguments(
+                        new Action.Test(1, "A", Tool.TRY_SQUARE, FACE_1, 100.0, FACE_2, null),
+                        "Face 1 and face 2 share no arris: the stock of the square bears on an adjoining surface"),
+                arguments(
+                        new Action.Test(1, "A", Tool.STRAIGHT_EDGE, FACE_1, 100.0, EDGE_1, null),
+                        "Only a try-square has a stock that bears on a surface"),
+                arguments(
                         faceSide("A", FACE_1, FACE_2),
                         "Face 1 and face 2 share no arris: a mark points at an adjoining surface"),
                 arguments(

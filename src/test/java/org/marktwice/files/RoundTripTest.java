@@ -244,8 +244,15 @@ class RoundTripTest {
 
         Action action(double t) {
             List<Supplier<Action>> all = List.of(
-                    () -> new Action.Measure(t, "A", point(), point()),
-                    () -> new Action.Test(t, "B2", of(Tool.values()), surface(), flip() ? null : number(0, 400)),
+                    () -> new Action.Measure(t, "A", point(), point(), flip() ? null : number(0, 400)),
+                    () -> new Action.Test(
+                            t,
+                            "B2",
+                            of(Tool.values()),
+                            surface(),
+                            flip() ? null : number(0, 400),
+                            flip() ? null : surface(),
+                            flip() ? null : number(-5, 5)),
                     () -> new Action.FaceSide(t, "A", surface(), surface()),
                     () -> new Action.FaceEdge(t, "A", surface(), surface()),
                     () -> new Action.Name(t, "A", "shelf", point()),

@@ -32,6 +32,12 @@ class ActionWordsTest {
                         new Action.Test(0, "A", Tool.TRY_SQUARE, Surface.EDGE_1, null),
                         "Board A: tried edge 1 with the try square"),
                 Arguments.of(
+                        new Action.Test(0, "A", Tool.TRY_SQUARE, Surface.EDGE_1, 80.0, Surface.FACE_2, 0.2),
+                        "Board A: tried edge 1 at 80 mm from end 1 with the try square, stock on face 2"),
+                Arguments.of(
+                        new Action.Test(0, "A", Tool.END_GRAIN, Surface.END_1, null),
+                        "Board A: read the end grain of end 1"),
+                Arguments.of(
                         new Action.FaceSide(0, "A", Surface.FACE_1, Surface.EDGE_1),
                         "Board A: face side marked on face 1, pointing to edge 1"),
                 Arguments.of(

@@ -16,6 +16,8 @@ public final class BenchCommands {
     public static final Command WINDING_STICKS =
             bench("winding-sticks", "Winding sticks", "W", "Try a surface for wind");
     public static final Command TRY_SQUARE = bench("try-square", "Try-square", "Q", "Try a surface for square");
+    public static final Command END_GRAIN = bench(
+            "end-grain", "End grain", "P", "Read the arcs of an end: where the pith lies, which is the bark side");
     public static final Command TURN =
             bench("turn", "Turn in the job", "T", "Turn the board as it will lie in the job");
     public static final Command TRIM = bench("trim", "Trim", "X", "Slide the board along its part's length");
@@ -32,6 +34,7 @@ public final class BenchCommands {
             STRAIGHT_EDGE,
             WINDING_STICKS,
             TRY_SQUARE,
+            END_GRAIN,
             TURN,
             TRIM,
             SET_ASIDE,
@@ -45,6 +48,11 @@ public final class BenchCommands {
     public static final Command DOWN =
             bench("down", "Down", "DOWN", "Turn the board end for end; with a tool: move down");
     public static final Command ENTER = bench("enter", "Do it", "ENTER", "Do with the tool what it shows");
+
+    public static final Command SHAPE =
+            bench("shape", "Shape", "H", "Show the board's true shape larger: ×1, ×2, ×5, ×10, ×20");
+    public static final Command SHAPE_BACK =
+            bench("shape-back", "Shape smaller", "shift H", "Show the board's true shape less large");
 
     public static final Command NEXT_BOARD = bench("next-board", "Next board", "PAGE_DOWN", "Take the next board");
     public static final Command BOARD_BEFORE =
@@ -67,6 +75,8 @@ public final class BenchCommands {
                             UP,
                             DOWN,
                             ENTER,
+                            SHAPE,
+                            SHAPE_BACK,
                             NEXT_BOARD,
                             BOARD_BEFORE,
                             UNDO,

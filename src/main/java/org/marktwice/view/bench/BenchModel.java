@@ -35,6 +35,7 @@ public final class BenchModel {
     private boolean onUnrolled;
     private Note said = Note.SILENT;
     private @Nullable Callout callout;
+    private ShapeShown shape = ShapeShown.AS_IT_IS;
 
     public BenchModel(Session session) {
         this.session = session;
@@ -165,6 +166,18 @@ public final class BenchModel {
     void tryTurn(@Nullable TurnTrial next) {
         trial = next;
         if (next != null) lies.remove(boardId);
+    }
+
+    // The board's true shape
+
+    /** How the views show the board's shape. */
+    public ShapeShown shape() {
+        return shape;
+    }
+
+    public void show(ShapeShown next) {
+        shape = next;
+        changed();
     }
 
     // Pointing

@@ -67,7 +67,8 @@ public final class BenchScreen extends JPanel {
             String board,
             @Nullable BenchTool tool,
             @Nullable TurnTrial trial,
-            Lie lie) {}
+            Lie lie,
+            ShapeShown shape) {}
 
     /**
      * @param session the attempt that is worked on
@@ -157,6 +158,7 @@ public final class BenchScreen extends JPanel {
         take(BenchCommands.STRAIGHT_EDGE, new ProveTool(model, Tool.STRAIGHT_EDGE));
         take(BenchCommands.WINDING_STICKS, new ProveTool(model, Tool.WINDING_STICKS));
         take(BenchCommands.TRY_SQUARE, new ProveTool(model, Tool.TRY_SQUARE));
+        take(BenchCommands.END_GRAIN, new ProveTool(model, Tool.END_GRAIN));
         take(BenchCommands.TURN, new TurnTool(model, false));
         take(BenchCommands.TRIM, new TurnTool(model, true));
         add(BenchCommands.SET_ASIDE, this::setAside);
@@ -167,6 +169,8 @@ public final class BenchScreen extends JPanel {
         key(BenchCommands.UP, ToolKey.Stroke.UP);
         key(BenchCommands.DOWN, ToolKey.Stroke.DOWN);
         key(BenchCommands.ENTER, ToolKey.Stroke.ENTER);
+        add(BenchCommands.SHAPE, () -> model.show(model.shape().stepped(1)));
+        add(BenchCommands.SHAPE_BACK, () -> model.show(model.shape().stepped(-1)));
         add(BenchCommands.NEXT_BOARD, () -> model.selectNext(1));
         add(BenchCommands.BOARD_BEFORE, () -> model.selectNext(-1));
         add(BenchCommands.UNDO, model::undo);
@@ -285,6 +289,8 @@ public final class BenchScreen extends JPanel {
         Scene scene = Scene.of(model);
         Scene above = scene.in(false, model);
         Scene flat = scene.in(true, model);
+        boardView.show(model.shape());
+        unrolledView.show(model.shape());
         boardView.show(above.picture(), above.over(), model.lie());
         unrolledView.show(flat.picture(), flat.over());
         line.show(model.line());
@@ -296,7 +302,8 @@ public final class BenchScreen extends JPanel {
                 model.board().board().id(),
                 model.tool().orElse(null),
                 model.trial().orElse(null),
-                model.lie());
+                model.lie(),
+                model.shape());
         if (now.equals(shown)) return;
         shown = now;
         header.refresh();

@@ -27,6 +27,7 @@ final class BoardPanel extends Sheet {
     private final ToolWords words;
     private final WordButton settle;
     private final WordButton putDown;
+    private final WordButton shape;
 
     BoardPanel(BenchModel model, BoardView view, Consumer<Command> run) {
         super(new BorderLayout());
@@ -38,13 +39,15 @@ final class BoardPanel extends Sheet {
         settle = new WordButton(BenchCommands.ENTER, "Settle", "Enter", () -> run.accept(BenchCommands.ENTER));
         settle.setName("tool-settle");
         putDown = new WordButton(BenchCommands.PUT_DOWN, () -> run.accept(BenchCommands.PUT_DOWN));
+        shape = new WordButton(BenchCommands.SHAPE, () -> run.accept(BenchCommands.SHAPE));
         JPanel head = new JPanel(new MigLayout(
-                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][]", "[24lp!,center][]"));
+                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][][]", "[24lp!,center][]"));
         head.setOpaque(false);
         head.add(title, "cell 0 0, wmin 0");
         head.add(settle, "cell 1 0");
         head.add(putDown, "cell 2 0");
-        head.add(way, "cell 0 1, spanx 3, wmin 0");
+        head.add(shape, "cell 3 0");
+        head.add(way, "cell 0 1, spanx 4, wmin 0");
         words.setBorder(BorderFactory.createEmptyBorder(0, Look.px(11), Look.px(10), Look.px(11)));
         add(head, BorderLayout.NORTH);
         add(view, BorderLayout.CENTER);
@@ -66,6 +69,7 @@ final class BoardPanel extends Sheet {
         // They keep their room, so that nothing moves when a tool is taken up.
         settle.setVisible(model.trial().isPresent());
         putDown.setVisible(model.tool().isPresent());
+        shape.say("Shape ×" + model.shape().times());
     }
 
     private String way(BoardState state) {

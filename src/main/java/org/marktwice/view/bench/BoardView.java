@@ -6,10 +6,12 @@ import java.awt.Graphics2D;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -19,11 +21,12 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Figures;
+import org.marktwice.picture.FormShown;
 import org.marktwice.picture.Isometric;
 import org.marktwice.picture.IsometricPainter;
 import org.marktwice.picture.SurfaceFrame;
 import org.marktwice.picture.SurfacePainter;
-import org.marktwice.timber.Size;
+import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
 
@@ -53,6 +56,7 @@ public final class BoardView extends JComponent implements PatchView {
     private transient Motion motion = Motion.still(Lie.FIRST.rotation());
     private long motionStarted;
     private boolean movement = true;
+    private transient @Nullable ShapeShown shape;
     private double sideways;
     private double upwards;
     private long released;
@@ -155,22 +159,35 @@ public final class BoardView extends JComponent implements PatchView {
         return Math.max(-MOST_TILT, Math.min(MOST_TILT, angle));
     }
 
+    /** Draws the board's true shape so; it is drawn as it is, once over, until it is told otherwise. */
+    public void show(@Nullable ShapeShown next) {
+        shape = next;
+        repaint();
+    }
+
     private @Nullable Isometric projection() {
         BoardPicture shown = picture;
         int margin = Look.px(MARGIN);
         if (shown == null || getWidth() <= 2 * margin || getHeight() <= 2 * margin) return null;
         Rectangle2D area =
                 new Rectangle2D.Double(margin, margin / 2.0, getWidth() - 2 * margin, getHeight() - 2.6 * margin);
-        Size size = shown.board().size();
+        Board board = shown.board();
+        FormShown form = ShapeShown.form(shape, board);
         // While it moves, the scale goes over from that of the old lie to that of the new one.
         double share = motion.share(since(motionStarted));
-        double scale = (1 - share) * fitting(size, left, area) + share * fitting(size, lie, area);
-        Isometric view = Isometric.of(size, lie.matrix()).scaled(scale).posed(attitude());
+        double scale = (1 - share) * fitting(board, form, left, area) + share * fitting(board, form, lie, area);
+        Isometric view = Isometric.of(board.size(), lie.matrix())
+                .formed(form)
+                .scaled(scale)
+                .posed(attitude());
         return (sideways == 0 && upwards == 0 ? view : view.tilted(sideways, upwards)).in(area);
     }
 
-    private static double fitting(Size size, Lie way, Rectangle2D area) {
-        return Isometric.fit(size, way.matrix(), area).scale();
+    private static double fitting(Board board, FormShown form, Lie way, Rectangle2D area) {
+        return Isometric.of(board.size(), way.matrix())
+                .formed(form)
+                .fitted(area)
+                .scale();
     }
 
     @Override
@@ -188,10 +205,20 @@ public final class BoardView extends JComponent implements PatchView {
             SurfaceFrame frame = SurfaceFrame.of(surface, shown.board());
             AffineTransform map = view.transform(surface);
             map.concatenate(frame.toSurface());
-            found.add(new Patch(frame, map));
+            found.add(new Patch(frame, map, view::project));
         }
         Collections.reverse(found);
         return found;
+    }
+
+    @Override
+    public Optional<Point2D.Double> rise(Surface surface) {
+        return Optional.ofNullable(projection()).map(v -> v.rise(surface));
+    }
+
+    @Override
+    public double times() {
+        return ShapeShown.times(shape);
     }
 
     @Override
@@ -201,7 +228,8 @@ public final class BoardView extends JComponent implements PatchView {
         if (shown == null || view == null) return;
         Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         painter.paint(g, shown, view, Look.palette());
-        new OverlayPainter(g, patches(), Look.palette()).paint(over);
+        new OverlayPainter(g, this, Look.palette()).paint(over);
+        ShapeShown.label(g, this, Look.px(18), shape);
         g.dispose();
     }
 

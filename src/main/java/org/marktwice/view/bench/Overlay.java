@@ -1,9 +1,16 @@
 package org.marktwice.view.bench;
 
 import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
+import org.marktwice.bench.Tool;
+import org.marktwice.bench.ToolReading;
+import org.marktwice.timber.Light;
+import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
+import org.marktwice.timber.TrueForm;
 
 /** Something that lies over the board while it is being worked on, in surface millimetres; each view draws it in its own way. */
 public sealed interface Overlay {
@@ -19,13 +26,45 @@ public sealed interface Overlay {
     /** The end of the rule before it is laid, and what it takes to. */
     record RuleEnd(Snap at) implements Overlay {}
 
-    /** A straight-edge; {@code at} is null where it lies along the board. */
-    record StraightEdge(Surface on, @Nullable Double at) implements Overlay {}
+    /**
+     * A tool laid to be read.
+     *
+     * @param test how it is laid
+     * @param stock the surface that a try-square's stock bears on
+     * @param pith where the arcs of the end grain lead to; null for the other tools, and in sheet stuff
+     * @param light the light under a straight-edge; null for the others
+     * @param reads what it reads, as {@link ToolReading#of}
+     * @param says the same in a few words; empty until it is laid
+     */
+    record ToolLaid(
+            Action.Test test,
+            Surface stock,
+            @Nullable Pith pith,
+            @Nullable Light light,
+            double reads,
+            String says) implements Overlay {
+        static ToolLaid of(BoardState state, Action.Test test, boolean laid) {
+            return new ToolLaid(
+                    test,
+                    ToolReading.stock(state, test),
+                    test.with() == Tool.END_GRAIN ? state.board().facts().pith() : null,
+                    test.with() == Tool.STRAIGHT_EDGE ? light(state, test) : null,
+                    ToolReading.of(state, test).orElse(0),
+                    laid ? Reading.inShort(state, test) : "");
+        }
 
-    record WindingSticks(Surface on) implements Overlay {}
+        private static Light light(BoardState state, Action.Test test) {
+            TrueForm form = TrueForm.now(state.board());
+            Double at = test.at();
+            return at == null && !test.on().isEnd()
+                    ? Light.along(form, test.on())
+                    : Light.across(form, test.on(), at == null ? 0 : at);
+        }
 
-    /** A try-square, its stock on one surface and its blade on the other, at a position along the grain. */
-    record TrySquare(Surface stock, Surface blade, double at) implements Overlay {}
+        boolean isLaid() {
+            return !says.isEmpty();
+        }
+    }
 
     /** The outline of a whole surface. */
     record SurfacePicked(Surface surface) implements Overlay {}

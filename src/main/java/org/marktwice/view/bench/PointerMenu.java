@@ -52,6 +52,7 @@ final class PointerMenu {
         if (!on.isEnd()) test(BenchCommands.STRAIGHT_EDGE, " along " + on.spoken(), at, Tool.STRAIGHT_EDGE, null);
         test(BenchCommands.WINDING_STICKS, " on " + on.spoken(), at, Tool.WINDING_STICKS, null);
         test(BenchCommands.TRY_SQUARE, " on " + on.spoken(), at, Tool.TRY_SQUARE, x);
+        test(BenchCommands.END_GRAIN, " of " + on.spoken(), at, Tool.END_GRAIN, null);
         Optional<Pencil> pencil = Pencil.at(model.board(), at);
         pencil.ifPresent(p -> {
             separator();
@@ -75,15 +76,8 @@ final class PointerMenu {
 
     private void test(Command command, String where, SurfacePoint at, Tool tool, @Nullable Double x) {
         String id = model.board().board().id();
-        DoubleFunction<Action> action = t -> new Action.Test(t, id, tool, at.surface(), x);
-        if (!can(action.apply(0))) return;
-        add(command, where, () -> {
-            boolean done = model.perform(at, action);
-            if (done && model.callout().isEmpty()) {
-                model.say(Note.read(
-                        Words.capital(Reading.of(model.board(), new Action.Test(0, id, tool, at.surface(), x)))));
-            }
-        });
+        if (!can(new Action.Test(0, id, tool, at.surface(), x))) return;
+        add(command, where, () -> Proving.perform(model, at, t -> new Action.Test(t, id, tool, at.surface(), x)));
     }
 
     private void item(Command command, String where, SurfacePoint at, DoubleFunction<Action> action) {

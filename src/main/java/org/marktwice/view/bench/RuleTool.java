@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.ToolReading;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Commands.Command;
@@ -90,7 +91,7 @@ final class RuleTool implements BenchTool {
         SurfacePoint start = from;
         SurfacePoint end = to;
         if (start == null || end == null) return Optional.empty();
-        return Optional.of(Reading.mm(Reading.rule(start, end)));
+        return Optional.of(Reading.mm(ToolReading.of(start, end)));
     }
 
     private static String snapWord(Snap snap) {
@@ -100,13 +101,14 @@ final class RuleTool implements BenchTool {
     private void lay() {
         SurfacePoint start = from;
         SurfacePoint end = to;
-        if (start == null || end == null || Reading.rule(start, end) < LEAST) {
+        if (start == null || end == null || ToolReading.of(start, end) < LEAST) {
             takenUp();
             model.say(Note.plain(hint()));
             return;
         }
         String board = model.board().board().id();
-        boolean done = model.perform(end, t -> new Action.Measure(t, board, start, end));
+        double reads = ToolReading.of(start, end);
+        boolean done = model.perform(end, t -> new Action.Measure(t, board, start, end, reads));
         laid = done;
         if (done && model.callout().isEmpty()) {
             model.say(Note.read(Words.capital(Reading.of(new Action.Measure(0, board, start, end)))));

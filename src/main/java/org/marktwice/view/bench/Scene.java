@@ -9,6 +9,7 @@ import org.marktwice.advice.Options;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
+import org.marktwice.bench.ToolReading;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.BoardPicture;
@@ -106,7 +107,7 @@ record Scene(BoardPicture picture, List<Overlay> over) {
             if (overlay instanceof Overlay.GhostMark g) {
                 picture = picture.ghost(new Mark(g.kind(), g.on(), g.towards(), 0));
             } else if (overlay instanceof Overlay.RuleLaid r) {
-                String reads = Reading.mm(Reading.rule(r.from(), r.to()));
+                String reads = Reading.mm(ToolReading.of(r.from(), r.to()));
                 picture = picture.rule(new BoardPicture.LaidRule(r.from(), r.to(), reads));
             } else if (overlay instanceof Overlay.SurfacePicked s) {
                 picture = picture.pointed(new Pointed.AtSurface(s.surface()));

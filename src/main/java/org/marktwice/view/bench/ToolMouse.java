@@ -40,21 +40,21 @@ final class ToolMouse extends MouseAdapter {
     }
 
     /** What the view's pixel points at; empty beside the board. */
-    private Optional<Aim> aim(Point pixel) {
+    private Optional<Aim> aim(MouseEvent e) {
         Patch onto = held;
-        if (onto != null) return onto.nearest(pixel).map(at -> aim(onto, at));
-        return view.place(pixel).map(p -> aim(p.patch(), p.at()));
+        if (onto != null) return onto.nearest(e.getPoint()).map(at -> aim(onto, at, e.isShiftDown()));
+        return view.place(e.getPoint()).map(p -> aim(p.patch(), p.at(), e.isShiftDown()));
     }
 
-    private Aim aim(Patch patch, SurfacePoint at) {
+    private Aim aim(Patch patch, SurfacePoint at, boolean shift) {
         Snapper snapper = new Snapper(model.board(), patch.surface(), model.shownCuts());
-        return new Aim(at, snapper.snap(at.u(), at.v(), patch.surfaceToView(), Look.px(REACH)));
+        return new Aim(at, snapper.snap(at.u(), at.v(), patch.surfaceToView(), Look.px(REACH)), shift);
     }
 
     @Override
     public void mouseMoved(MouseEvent e) {
         model.workOn(view instanceof UnrolledView);
-        model.point(aim(e.getPoint()).orElse(null));
+        model.point(aim(e).orElse(null));
     }
 
     @Override
@@ -68,12 +68,12 @@ final class ToolMouse extends MouseAdapter {
         pressed = e.getPoint();
         model.workOn(view instanceof UnrolledView);
         if (e.isPopupTrigger()) {
-            menu.open(view, e.getPoint(), aim(e.getPoint()).orElse(null));
+            menu.open(view, e.getPoint(), aim(e).orElse(null));
             return;
         }
         if (!SwingUtilities.isLeftMouseButton(e)) return;
         model.hush();
-        Optional<Aim> aim = aim(e.getPoint());
+        Optional<Aim> aim = aim(e);
         model.point(aim.orElse(null));
         if (model.tool().isEmpty() || aim.isEmpty()) {
             tilting = true;
@@ -100,7 +100,7 @@ final class ToolMouse extends MouseAdapter {
             if (view instanceof BoardView board) board.tilt(e.getX() - pressed.x, e.getY() - pressed.y);
             return;
         }
-        Optional<Aim> aim = aim(e.getPoint());
+        Optional<Aim> aim = aim(e);
         if (aim.isEmpty() || model.tool().isEmpty()) return;
         BenchTool tool = model.tool().get();
         if (tool.holding() == null) tool.point(aim.get());
@@ -111,7 +111,7 @@ final class ToolMouse extends MouseAdapter {
     @Override
     public void mouseReleased(MouseEvent e) {
         if (e.isPopupTrigger()) {
-            menu.open(view, e.getPoint(), aim(e.getPoint()).orElse(null));
+            menu.open(view, e.getPoint(), aim(e).orElse(null));
             return;
         }
         if (!SwingUtilities.isLeftMouseButton(e)) return;
@@ -120,7 +120,7 @@ final class ToolMouse extends MouseAdapter {
             if (view instanceof BoardView board) board.letGo();
             return;
         }
-        Optional<Aim> aim = aim(e.getPoint());
+        Optional<Aim> aim = aim(e);
         held = null;
         if (model.tool().isEmpty()) return;
         if (aim.isPresent()) model.tool().get().release(aim.get());

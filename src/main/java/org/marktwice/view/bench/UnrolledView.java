@@ -28,6 +28,7 @@ public final class UnrolledView extends JComponent implements PatchView {
     private final transient SurfacePainter painter;
     private transient @Nullable BoardPicture picture;
     private transient List<Overlay> over = List.of();
+    private transient @Nullable ShapeShown shape;
 
     public UnrolledView(FigureCache cache) {
         painter = new SurfacePainter(Figures.live(cache, this::repaint), Look.Style.BODY.font());
@@ -46,12 +47,20 @@ public final class UnrolledView extends JComponent implements PatchView {
         repaint();
     }
 
+    /** Draws the board's true shape so; it is drawn as it is, once over, until it is told otherwise. */
+    public void show(@Nullable ShapeShown next) {
+        shape = next;
+        repaint();
+    }
+
     private @Nullable Unrolled layoutNow() {
         BoardPicture shown = picture;
         int margin = Look.px(MARGIN);
         if (shown == null || getWidth() <= 8 * margin || getHeight() <= 4 * margin) return null;
-        Rectangle2D area = new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin);
-        return Unrolled.in(area, shown.board(), painter.font());
+        int label = shape == null ? 0 : Look.px(ShapeShown.ROOM);
+        Rectangle2D area =
+                new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin - label);
+        return Unrolled.in(area, shown.board(), painter.font(), ShapeShown.form(shape, shown.board()));
     }
 
     @Override
@@ -68,9 +77,14 @@ public final class UnrolledView extends JComponent implements PatchView {
             SurfaceFrame frame = SurfaceFrame.of(surface, unrolled.board());
             AffineTransform map = unrolled.transform(surface);
             map.concatenate(frame.toSurface());
-            found.add(new Patch(frame, map));
+            found.add(new Patch(frame, map, unrolled::project));
         }
         return found;
+    }
+
+    @Override
+    public double times() {
+        return ShapeShown.times(shape);
     }
 
     @Override
@@ -80,7 +94,8 @@ public final class UnrolledView extends JComponent implements PatchView {
         if (shown == null || unrolled == null) return;
         Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         unrolled.paint(g, shown, painter, Look.palette());
-        new OverlayPainter(g, patches(), Look.palette()).paint(over);
+        new OverlayPainter(g, this, Look.palette()).paint(over);
+        ShapeShown.label(g, this, 0, shape);
         g.dispose();
     }
 

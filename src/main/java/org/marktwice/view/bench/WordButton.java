@@ -19,7 +19,7 @@ final class WordButton extends JToggleButton {
     private static final int KEY_PAD = 4;
     private static final int GAP = 6;
 
-    private final String word;
+    private String word;
     private final String key;
 
     WordButton(Command command, Runnable pressed) {
@@ -44,6 +44,16 @@ final class WordButton extends JToggleButton {
             setSelected(!isSelected());
             pressed.run();
         });
+    }
+
+    /** Says another word, which tells how things stand. */
+    void say(String next) {
+        if (next.equals(word)) return;
+        word = next;
+        setText(next);
+        getAccessibleContext().setAccessibleName(next);
+        revalidate();
+        repaint();
     }
 
     @Override

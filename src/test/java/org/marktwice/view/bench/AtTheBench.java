@@ -111,6 +111,14 @@ final class AtTheBench implements AutoCloseable {
         robot.waitForIdle();
     }
 
+    /** @param held a key held meanwhile */
+    void click(PatchView view, SurfacePoint at, int held) {
+        robot.pressKey(held);
+        click(view, at);
+        robot.releaseKey(held);
+        robot.waitForIdle();
+    }
+
     void rightClick(PatchView view, SurfacePoint at) {
         robot.click(view.component(), pixel(view, at), MouseButton.RIGHT_BUTTON, 1);
         robot.waitForIdle();

@@ -76,7 +76,11 @@ class BenchByKeysTest {
         bench.enter();
         assertThat(bench.last())
                 .isEqualTo(new Action.Measure(
-                        0, "A", new SurfacePoint(Surface.FACE_1, 157, 60), new SurfacePoint(Surface.FACE_1, 185, 60)));
+                        0,
+                        "A",
+                        new SurfacePoint(Surface.FACE_1, 157, 60),
+                        new SurfacePoint(Surface.FACE_1, 185, 60),
+                        28.0));
         assertThat(bench.line()).isEqualTo("Rule, face 1: 28 mm");
     }
 
@@ -98,14 +102,51 @@ class BenchByKeysTest {
         bench.key(KeyEvent.VK_DOWN);
         bench.key(KeyEvent.VK_RIGHT, KeyEvent.VK_SHIFT);
         bench.enter();
-        assertThat(bench.last()).isEqualTo(new Action.Test(0, "A", Tool.STRAIGHT_EDGE, Surface.EDGE_1, 166.0));
+        assertThat(bench.last())
+                .isEqualTo(new Action.Test(0, "A", Tool.STRAIGHT_EDGE, Surface.EDGE_1, 166.0, null, 0.0));
         bench.key(KeyEvent.VK_UP, KeyEvent.VK_SHIFT);
         bench.enter();
-        assertThat(bench.last()).isEqualTo(new Action.Test(0, "A", Tool.STRAIGHT_EDGE, Surface.EDGE_1, null));
+        assertThat(bench.last())
+                .isEqualTo(new Action.Test(0, "A", Tool.STRAIGHT_EDGE, Surface.EDGE_1, null, null, 0.0));
         bench.key(KeyEvent.VK_W);
         bench.enter();
         bench.enter();
         assertThat(((Action.Test) bench.last()).with()).isEqualTo(Tool.WINDING_STICKS);
+    }
+
+    @Test
+    void the_squares_stock_changes_its_side() {
+        bench.key(KeyEvent.VK_Q);
+        bench.keys(KeyEvent.VK_DOWN, KeyEvent.VK_UP);
+        assertThat(bench.line()).endsWith("edge 2, as sawn; stock on face 1");
+        bench.key(KeyEvent.VK_UP, KeyEvent.VK_SHIFT);
+        assertThat(bench.line()).endsWith("edge 2, as sawn; stock on face 2");
+        bench.enter();
+        Action.Test test = (Action.Test) bench.last();
+        assertThat(test.from()).isEqualTo(Surface.FACE_2);
+        assertThat(bench.line()).startsWith("Try-square, face 2 to edge 2: light at the toe, 0.2 mm over 18 mm");
+    }
+
+    @Test
+    void the_end_grain_is_read() {
+        bench.key(KeyEvent.VK_P);
+        bench.enter();
+        bench.key(KeyEvent.VK_RIGHT);
+        bench.enter();
+        assertThat(bench.last()).isEqualTo(new Action.Test(0, "A", Tool.END_GRAIN, Surface.END_2, null, null, 40.0));
+        assertThat(bench.line())
+                .isEqualTo("End grain of end 2: pith about 40 mm beyond face 2, 50 mm from edge 1; face 1 is the bark"
+                        + " side");
+    }
+
+    @Test
+    void the_shape_is_shown_larger_and_less_large_and_is_labelled() {
+        bench.keys(KeyEvent.VK_H, KeyEvent.VK_H);
+        assertThat(bench.screen.model().shape().says()).isEqualTo("shape ×5");
+        assertThat(bench.window.toggleButton("tool-shape").text()).isEqualTo("Shape ×5");
+        bench.key(KeyEvent.VK_H, KeyEvent.VK_SHIFT);
+        assertThat(bench.screen.model().shape().says()).isEqualTo("shape ×2");
+        assertThat(bench.steps()).isZero();
     }
 
     @Test

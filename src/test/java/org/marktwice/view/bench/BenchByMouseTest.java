@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.marktwice.view.bench.AtTheBench.at;
 
+import java.awt.event.KeyEvent;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
@@ -14,6 +15,7 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Reason;
 import org.marktwice.bench.Tool;
+import org.marktwice.bench.ToolReading;
 import org.marktwice.drawing.Direction;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.Trace;
@@ -56,8 +58,9 @@ class BenchByMouseTest {
         Action.Measure measured = (Action.Measure) bench.last();
         assertThat(measured.from().u()).isZero();
         assertThat(measured.to().u()).isEqualTo(near, within(0.3));
-        String reads = Reading.mm(Reading.rule(measured.from(), measured.to()));
+        String reads = Reading.mm(ToolReading.of(measured.from(), measured.to()));
         assertThat(bench.line()).isEqualTo("Rule, face 1: " + reads);
+        assertThat(measured.reads()).isEqualTo(ToolReading.of(measured.from(), measured.to()));
         assertThat(bench.window.textBox("readings").text()).contains("rule, face 1: " + reads);
     }
 
@@ -83,8 +86,64 @@ class BenchByMouseTest {
         bench.click(bench.screen.unrolledView(), at(Surface.FACE_2, 150, 60));
         bench.word("try-square");
         bench.click(bench.screen.unrolledView(), at(Surface.EDGE_2, 150, 9));
-        assertThat(bench.line()).startsWith("Try-square, face 1 to edge 2: 0.5°");
+        assertThat(bench.line()).isEqualTo("Try-square, face 1 to edge 2: light at the heel, 0.2 mm over 18 mm");
         assertThat(bench.board("A").tests()).hasSize(4);
+    }
+
+    @Test
+    void shift_and_click_lays_the_straight_edge_along() {
+        bench.word("straight-edge");
+        bench.click(bench.screen.boardView(), at(Surface.FACE_1, 150, 60), KeyEvent.VK_SHIFT);
+        Action.Test along = (Action.Test) bench.last();
+        assertThat(along.at()).isNull();
+        assertThat(bench.line()).startsWith("Straight-edge along face 1: ");
+        assertThat(overlay().isLaid()).isTrue();
+    }
+
+    @Test
+    void near_an_arris_the_squares_stock_bears_beyond_it() {
+        bench.word("try-square");
+        bench.click(bench.screen.unrolledView(), at(Surface.EDGE_2, 150, 2));
+        assertThat(((Action.Test) bench.last()).from()).isEqualTo(Surface.FACE_2);
+        assertThat(overlay().says()).isEqualTo("0.2 mm at the toe");
+        bench.click(bench.screen.unrolledView(), at(Surface.EDGE_2, 150, 16));
+        assertThat(((Action.Test) bench.last()).from()).isEqualTo(Surface.FACE_1);
+        assertThat(overlay().says()).isEqualTo("0.2 mm at the heel");
+    }
+
+    @Test
+    void an_end_tells_where_the_pith_lies() {
+        bench.word("end-grain");
+        bench.click(bench.screen.boardView(), at(Surface.END_1, 60, 9));
+        assertThat(((Action.Test) bench.last()).reads()).isEqualTo(40.0);
+        assertThat(bench.line()).contains("face 1 is the bark side");
+        bench.click(bench.screen.boardView(), at(Surface.FACE_1, 60, 60));
+        assertThat(bench.line()).isEqualTo("The arcs of the end grain show on an end: look at end 1 or end 2");
+    }
+
+    private Overlay.ToolLaid overlay() {
+        return bench.screen.model().tool().orElseThrow().overlays().stream()
+                .filter(o -> o instanceof Overlay.ToolLaid laid && laid.isLaid())
+                .map(Overlay.ToolLaid.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void one_points_at_the_board_where_its_shape_shown_large_has_put_it() {
+        bench.close();
+        bench = new AtTheBench(Worked.outOfTrueSession());
+        bench.window.list("rack").selectItem(1);
+        for (int i = 0; i < 4; i++) bench.word("shape");
+        assertThat(bench.screen.model().shape().times()).isEqualTo(20);
+        bench.word("straight-edge");
+        for (PatchView view : new PatchView[] {bench.screen.boardView(), bench.screen.unrolledView()}) {
+            bench.click(view, at(Surface.FACE_1, 40, 20));
+            assertThat(((Action.Test) bench.last()).at()).isEqualTo(40, within(1.5));
+            bench.click(view, at(Surface.EDGE_1, 290, 9));
+            assertThat(((Action.Test) bench.last()).on()).isEqualTo(Surface.EDGE_1);
+            assertThat(((Action.Test) bench.last()).at()).isEqualTo(290, within(1.5));
+        }
     }
 
     @Test

@@ -39,9 +39,18 @@ public final class BenchSnapshots {
         shoot(only, "mark", false, 1, large, BenchSnapshots::marking);
         shoot(only, "rule", false, 1, large, BenchSnapshots::measuring);
         shoot(only, "dark-rule", true, 1, small, BenchSnapshots::measuring);
-        shoot(only, "square", false, 1, large, m -> prove(m, Tool.TRY_SQUARE, Surface.EDGE_1));
-        shoot(only, "sticks", false, 1, large, m -> prove(m, Tool.WINDING_STICKS, Surface.FACE_1));
-        shoot(only, "straight", false, 1, large, m -> prove(m, Tool.STRAIGHT_EDGE, Surface.FACE_1));
+        shoot(only, "square", false, 1, large, m -> prove(m, Tool.TRY_SQUARE, Surface.EDGE_2, 9));
+        shoot(only, "sticks", false, 1, large, m -> prove(m, Tool.WINDING_STICKS, Surface.FACE_1, 60));
+        shoot(only, "straight", false, 1, large, m -> prove(m, Tool.STRAIGHT_EDGE, Surface.FACE_1, 60));
+        shoot(only, "dark-straight", true, 1, small, m -> prove(m, Tool.STRAIGHT_EDGE, Surface.FACE_2, 60));
+        shoot(only, "end-grain", false, 1, large, m -> prove(m, Tool.END_GRAIN, Surface.END_1, 9));
+        shoot(only, "shape-10", false, 1, large, m -> shape(m, 10));
+        shoot(only, "shape-20-2x-dark", true, 1, new Size(1600, 1000, 2), m -> shape(m, 20));
+        shoot(only, "times-10-straight", false, 1, large, m -> shaped(m, Tool.STRAIGHT_EDGE, Surface.FACE_1, 60));
+        shoot(only, "times-10-along", false, 1, large, m -> shaped(m, Tool.STRAIGHT_EDGE, Surface.FACE_1, -1));
+        shoot(only, "times-10-sticks", false, 1, large, m -> shaped(m, Tool.WINDING_STICKS, Surface.FACE_1, 60));
+        shoot(only, "times-10-square", false, 1, large, m -> shaped(m, Tool.TRY_SQUARE, Surface.EDGE_1, 16));
+        shoot(only, "times-10-end", true, 1, small, m -> shaped(m, Tool.END_GRAIN, Surface.END_1, 9));
         shoot(only, "turn", false, 1, large, BenchSnapshots::turning);
         shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
         shoot(only, "told", false, 1, small, BenchSnapshots::told);
@@ -63,10 +72,31 @@ public final class BenchSnapshots {
         tool.drag(aim(m, new SurfacePoint(Surface.FACE_1, 63.5, 60)));
     }
 
-    private static void prove(BenchModel m, Tool tool, Surface surface) {
+    private static void prove(BenchModel m, Tool tool, Surface surface, double v) {
         m.select("C");
-        m.take(new ProveTool(m, tool));
-        m.point(aim(m, new SurfacePoint(surface, 150, 9)));
+        lay(m, tool, surface, v);
+    }
+
+    /** @param v across the surface; −1 lays a straight-edge along it */
+    private static void lay(BenchModel m, Tool tool, Surface surface, double v) {
+        m.show(surface);
+        ProveTool taken = new ProveTool(m, tool);
+        m.take(taken);
+        SurfacePoint at = new SurfacePoint(surface, surface.isEnd() ? 60 : 150, Math.abs(v));
+        Aim aim = new Aim(at, aim(m, at).snap(), v < 0);
+        taken.press(aim);
+        taken.release(aim);
+        m.changed();
+    }
+
+    private static void shape(BenchModel m, int times) {
+        m.select("B");
+        m.show(new ShapeShown(times, null));
+    }
+
+    private static void shaped(BenchModel m, Tool tool, Surface surface, double v) {
+        shape(m, 10);
+        lay(m, tool, surface, v);
     }
 
     private static void turning(BenchModel m) {
@@ -104,7 +134,7 @@ public final class BenchSnapshots {
             String only, String name, boolean dark, double text, Size size, Consumer<BenchModel> state)
             throws Exception {
         if (!name.startsWith(only)) return;
-        Session session = Worked.porchShelf();
+        Session session = Worked.outOfTrue();
         BufferedImage image =
                 new BufferedImage(size.width() * size.zoom(), size.height() * size.zoom(), BufferedImage.TYPE_INT_RGB);
         BenchScreen[] made = new BenchScreen[1];

@@ -2,6 +2,7 @@ package org.marktwice.view.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,6 +12,8 @@ import org.marktwice.bench.BoardState;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.timber.Trace;
@@ -72,18 +75,44 @@ class WordsTest {
     @CsvSource({"63.24, 63", "63.25, 63.5", "63.74, 63.5", "63.75, 64", "0.2, 0"})
     void a_steel_rule_is_read_to_half_a_millimetre(double mm, double reads) {
         assertThat(Reading.toHalf(mm)).isEqualTo(reads);
-        SurfacePoint from = new SurfacePoint(Surface.FACE_1, 0, 0);
-        assertThat(Reading.rule(from, new SurfacePoint(Surface.FACE_1, mm, 0))).isEqualTo(reads);
     }
 
     @Test
     void tools_say_what_they_read() {
         assertThat(Reading.of(board("A"), new Action.Test(0, "A", Tool.TRY_SQUARE, Surface.EDGE_1, 150.0)))
-                .isEqualTo("try-square, face side to edge 1: square");
+                .isEqualTo("try-square, face side to edge 1: square, no light");
         assertThat(Reading.of(board("A"), new Action.Test(0, "A", Tool.TRY_SQUARE, Surface.EDGE_2, 150.0)))
-                .startsWith("try-square, face side to edge 2: 0.5°");
+                .isEqualTo("try-square, face side to edge 2: light at the heel, 0.2 mm over 18 mm");
         assertThat(Reading.of(board("A"), new Action.Test(0, "A", Tool.WINDING_STICKS, Surface.FACE_1, null)))
                 .isEqualTo("winding sticks on face 1: no wind");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "52|-40|pith about 40 mm beyond face 2, 50 mm from edge 1; face 1 is the bark side",
+                "-17|61|pith about 45 mm beyond face 1, 15 mm beyond edge 1; face 2 is the bark side",
+                "150|9|pith level with the board, 30 mm beyond edge 2; neither face is the bark side",
+                "61|9|the pith is in the board, 10 mm from face 2, 60 mm from edge 1: boxed heart, expect a check",
+            })
+    void the_end_grain_says_where_the_pith_lies(double y, double z, String says) {
+        Board.Facts f = board("A").board().facts();
+        Board board = Board.of(new Board.Facts(
+                f.id(),
+                f.stuff(),
+                f.species(),
+                f.size(),
+                f.planedAt(),
+                f.moisture(),
+                f.dressed(),
+                new Pith(y, z),
+                f.ringWidth(),
+                List.of(),
+                f.shape(),
+                f.seed()));
+        assertThat(Reading.of(BoardState.fresh(board), new Action.Test(0, "A", Tool.END_GRAIN, Surface.END_1, null)))
+                .isEqualTo("end grain of end 1: " + says);
     }
 
     @Test

@@ -11,6 +11,8 @@ import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Shape;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Session;
@@ -31,7 +33,55 @@ final class Worked {
 
     /** The porch shelf with all aids, half done: A is the right upright and D the shelf, both settled. */
     static Session porchShelf() throws CannotDo {
+        return halfDone(Fixtures.withAids(Fixtures.porchShelf()));
+    }
+
+    /** The same with a board B that nobody has trued well: bowed, sprung, in wind, tapered, and out of square. */
+    static Session outOfTrue() throws CannotDo {
+        return halfDone(withBoardOutOfTrue());
+    }
+
+    /** With that board B, and nothing done yet. */
+    static Session outOfTrueSession() {
+        return fresh(withBoardOutOfTrue());
+    }
+
+    private static Scenario withBoardOutOfTrue() {
         Scenario plain = Fixtures.withAids(Fixtures.porchShelf());
+        List<Board> boards = plain.boards().stream()
+                .map(b -> b.id().equals("B") ? outOfTrue(b.facts()) : b)
+                .toList();
+        return new Scenario(
+                plain.id(),
+                plain.title(),
+                plain.level(),
+                plain.brief(),
+                plain.stages(),
+                plain.practice(),
+                plain.drawing(),
+                boards,
+                "");
+    }
+
+    private static Board outOfTrue(Board.Facts f) {
+        Shape shape = new Shape(
+                0.7, -0.6, 0.9, 0.5, 0.2, Map.of(Surface.EDGE_1, -0.6, Surface.EDGE_2, 0.5, Surface.END_2, 0.4));
+        return Board.of(new Board.Facts(
+                f.id(),
+                f.stuff(),
+                f.species(),
+                f.size(),
+                f.planedAt(),
+                8,
+                f.dressed(),
+                f.pith(),
+                f.ringWidth(),
+                f.knots(),
+                shape,
+                f.seed()));
+    }
+
+    private static Session halfDone(Scenario plain) throws CannotDo {
         Session session = fresh(new Scenario(
                 plain.id(),
                 "Porch shelf",
