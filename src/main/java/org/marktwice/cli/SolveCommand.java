@@ -6,12 +6,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Explanation;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
 import org.marktwice.advice.Options;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.files.FileRefused;
+import org.marktwice.rulebook.ExplanationWords;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
@@ -41,7 +43,14 @@ import picocli.CommandLine.Parameters;
             "    clearance   least distance of a knot from a cut, capped at 25 mm",
             "    clear       whether every knot keeps its margin",
             "  unsupplied[]  ids of parts without a board",
-            "  leftOver[]    ids of boards without a part"
+            "  leftOver[]    ids of boards without a part",
+            "  why[]         sentences: why this set is the best, what the next best loses, what proves a shortage",
+            "  nextBest      (where there is one) supplied, clear, least, sum, placings[] of board and part: the best of",
+            "                the sets in which a board serves less well than above, or not at all",
+            "  shortages[]   parts[], boards[], clear: these parts can be made (or, with clear, come clear) of",
+            "                these boards only, which are fewer",
+            "  boards[]      (with --table) board, uses[] of part, unfit (why not), turns[] of facing, trim, allowed",
+            "                (as drawn and planed), clearance, clear, nearest {knot, joint, clearance, margin}, chosen"
         })
 final class SolveCommand implements Callable<Integer> {
     private final Console console;
@@ -52,6 +61,11 @@ final class SolveCommand implements Callable<Integer> {
     @picocli.CommandLine.Option(names = "--json", description = "write the result as JSON, as described below")
     private boolean json;
 
+    @picocli.CommandLine.Option(
+            names = "--table",
+            description = "for each board, every part and turn with its clearance")
+    private boolean table;
+
     SolveCommand(Console console) {
         this.console = console;
     }
@@ -59,9 +73,10 @@ final class SolveCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FileRefused {
         Scenario scenario = Inputs.scenario(file);
-        ModelAnswer answer = ModelAnswer.of(scenario);
-        if (json) console.json(json(scenario, answer));
-        else text(scenario, answer);
+        Explanation explanation = Explanation.of(scenario);
+        ModelAnswer answer = explanation.answer();
+        if (json) console.json(json(explanation));
+        else text(explanation);
         return solved(scenario, answer) ? Exit.DONE : Exit.NO;
     }
 
@@ -80,8 +95,10 @@ final class SolveCommand implements Callable<Integer> {
         return scenario.boards().stream().filter(b -> answer.of(b).isEmpty()).toList();
     }
 
-    private static Map<String, @Nullable Object> json(Scenario scenario, ModelAnswer answer) {
-        return Fields.with("scenario", scenario.id())
+    private Map<String, @Nullable Object> json(Explanation explanation) {
+        Scenario scenario = explanation.scenario();
+        ModelAnswer answer = explanation.answer();
+        Fields fields = Fields.with("scenario", scenario.id())
                 .and("parts", scenario.drawing().parts().size())
                 .and("supplied", answer.supplied())
                 .and("clear", answer.clear())
@@ -96,7 +113,23 @@ final class SolveCommand implements Callable<Integer> {
                 .and(
                         "leftOver",
                         leftOver(scenario, answer).stream().map(Board::id).toList())
-                .map();
+                .and("why", new ExplanationWords(explanation).why())
+                .maybe(
+                        "nextBest",
+                        explanation.nextBest().map(ExplanationFields::nextBest).orElse(null))
+                .and(
+                        "shortages",
+                        explanation.shortages().stream()
+                                .map(ExplanationFields::shortage)
+                                .toList());
+        if (table) {
+            fields.and(
+                    "boards",
+                    scenario.boards().stream()
+                            .map(b -> ExplanationFields.board(explanation, b))
+                            .toList());
+        }
+        return fields.map();
     }
 
     private static Map<String, @Nullable Object> placing(Option option) {
@@ -104,17 +137,15 @@ final class SolveCommand implements Callable<Integer> {
         return Fields.with("board", placing.board().id())
                 .and("part", placing.part().id())
                 .and("facing", Fields.facing(placing))
-                .and(
-                        "trim",
-                        Fields.with("end", placing.trim().end().id())
-                                .and("mm", placing.trim().mm())
-                                .map())
+                .and("trim", ExplanationFields.trim(placing))
                 .and("clearance", option.clearance())
                 .and("clear", option.clear())
                 .map();
     }
 
-    private void text(Scenario scenario, ModelAnswer answer) {
+    private void text(Explanation explanation) {
+        Scenario scenario = explanation.scenario();
+        ModelAnswer answer = explanation.answer();
         int parts = scenario.drawing().parts().size();
         console.line(scenario.title() + ": " + answer.supplied() + " of " + Text.count(parts, "part", "parts")
                 + " supplied, " + answer.clear() + " clear; least clearance " + Text.mm(answer.least()) + ", sum "
@@ -130,6 +161,23 @@ final class SolveCommand implements Callable<Integer> {
         if (!leftOver.isEmpty()) {
             console.line("  left over: "
                     + String.join(", ", leftOver.stream().map(Board::id).toList()));
+        }
+        ExplanationWords words = new ExplanationWords(explanation);
+        console.line("Why this set");
+        words.why().forEach(sentence -> console.line(Text.wrapped("  ", sentence)));
+        if (table) scenario.boards().forEach(board -> table(board, words.table(board)));
+    }
+
+    private void table(Board board, List<ExplanationWords.Row> rows) {
+        console.line("Board " + board.id());
+        String before = "";
+        for (ExplanationWords.Row row : rows) {
+            String part = row.part().name().equals(before) ? "" : row.part().name();
+            before = row.part().name();
+            String lies = row.off().isEmpty() ? row.turn() : row.turn() + ", " + row.off();
+            String end = lies.isEmpty() ? row.result() : lies + ": " + row.result();
+            String sign = row.chosen() ? "▸" : row.clear() ? "✓" : " ";
+            console.line(Text.wrapped(String.format(Locale.ROOT, "  %-18s %s ", part, sign), end));
         }
     }
 

@@ -83,7 +83,12 @@ public final class Texts {
 
     /** The words of the remedies, which several rules share. */
     static Map<String, String> remedies() {
-        return FILES.computeIfAbsent("", key -> readFile("remedies.properties"));
+        return shared("remedies.properties");
+    }
+
+    /** A file of words that belong to no single rule. */
+    static Map<String, String> shared(String file) {
+        return FILES.computeIfAbsent(file, Texts::readFile);
     }
 
     private static Map<String, String> read(String ruleId) {

@@ -156,7 +156,18 @@ class CommandsTest {
         JsonNode json = ran.json();
         assertThat(names(json))
                 .containsExactly(
-                        "scenario", "parts", "supplied", "clear", "least", "sum", "placings", "unsupplied", "leftOver");
+                        "scenario",
+                        "parts",
+                        "supplied",
+                        "clear",
+                        "least",
+                        "sum",
+                        "placings",
+                        "unsupplied",
+                        "leftOver",
+                        "why",
+                        "nextBest",
+                        "shortages");
         assertThat(json.get("supplied").asInt()).isEqualTo(3);
         assertThat(json.get("clear").asInt()).isEqualTo(3);
         assertThat(json.get("placings")).hasSize(3).allSatisfy(placing -> {
@@ -173,6 +184,32 @@ class CommandsTest {
     }
 
     @Test
+    void solveGivesEveryBoardsTableWhereItIsAskedFor() {
+        Ran ran = marktwice("solve", SCENARIO, "--table", "--json");
+
+        assertThat(ran.json().get("boards")).hasSize(4).allSatisfy(board -> {
+            assertThat(names(board)).containsExactly("board", "uses");
+            assertThat(board.get("uses")).hasSize(3);
+        });
+        JsonNode turns = ran.json().get("boards").get(0).get("uses").get(0).get("turns");
+        assertThat(turns).hasSize(4);
+        assertThat(names(turns.get(0))).contains("facing", "trim", "allowed", "clearance", "clear", "chosen");
+        int chosen = 0;
+        for (JsonNode board : ran.json().get("boards")) {
+            for (JsonNode use : board.get("uses")) {
+                for (JsonNode turn : use.get("turns")) {
+                    if (turn.get("chosen").asBoolean()) chosen++;
+                }
+            }
+        }
+        assertThat(chosen).isEqualTo(3);
+        assertThat(marktwice("solve", SCENARIO, "--table").out())
+                .contains("Why this set")
+                .contains("Board A\n")
+                .contains("▸ ");
+    }
+
+    @Test
     void whatCannotBeSolvedIsANo() throws IOException {
         Path short1 = changed(SCENARIO, "\"length\": 480", "\"length\": 470");
 
@@ -181,10 +218,14 @@ class CommandsTest {
         assertThat(solved.err()).isEmpty();
         assertThat(solved.out())
                 .startsWith("Porch shelf: 2 of 3 parts supplied")
-                .contains("Shelf: no board");
+                .contains("Shelf: no board")
+                .contains("No board on the rack can be made into the Shelf.");
         Ran json = marktwice("solve", short1, "--json");
         assertThat(json.code()).isEqualTo(1);
         assertThat(json.json().get("unsupplied").get(0).asText()).isEqualTo("shelf");
+        JsonNode shortage = json.json().get("shortages").get(0);
+        assertThat(shortage.get("parts").get(0).asText()).isEqualTo("shelf");
+        assertThat(shortage.get("boards")).isEmpty();
         Ran checked = marktwice("check", short1, BOARD);
         assertThat(checked.code()).isEqualTo(1);
         assertThat(checked.out()).contains(short1 + ": can't be solved: ").contains(", no board for Shelf\n");
