@@ -5,6 +5,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.List;
 import org.marktwice.bench.Mark;
+import org.marktwice.timber.Arris;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 
@@ -15,8 +16,8 @@ import org.marktwice.timber.Surface;
 public final class FaceMarks {
     /** A mark's height where the surface has room for it, millimetres. */
     private static final double HEIGHT = 31;
-    /** The greatest share of the surface's width that a mark takes. */
-    private static final double SHARE = 0.70;
+    /** The greatest share of the surface's width, and of the arris' length, that a mark's height takes. */
+    private static final double SHARE = 0.65;
     /** How far the two marks' points stand apart on the arris, as a share of the mark's height. */
     private static final double APART = 0.10;
 
@@ -42,7 +43,9 @@ public final class FaceMarks {
     }
 
     static double height(Surface on, Surface towards, Board board) {
-        return Math.min(HEIGHT, SHARE * board.size().along(towards.axis()));
+        double away = board.size().along(towards.axis());
+        double along = board.size().along(new Arris(on, towards).axis());
+        return Math.min(HEIGHT, SHARE * Math.min(away, along));
     }
 
     /** One loop, its tail at (0, 0); x along the arris, y away from it, height 1. */

@@ -34,20 +34,23 @@ public final class Contact {
     private final FigureCache cache = new FigureCache();
     private final SurfacePainter painter;
 
-    private Contact(File folder, double scale) throws IOException, FontFormatException {
+    private Contact(File folder, double scale) {
         this.folder = folder;
         this.scale = scale;
         this.font = font();
         this.painter = new SurfacePainter(Figures.exact(cache), font);
     }
 
-    static Font font() throws IOException, FontFormatException {
+    /** The program's sans at its body size. */
+    static Font font() {
         try (InputStream in = Contact.class.getResourceAsStream("/com/formdev/flatlaf/fonts/inter/Inter-Regular.otf")) {
             return Font.createFont(Font.TRUETYPE_FONT, in).deriveFont(13f);
+        } catch (IOException | FontFormatException e) {
+            throw new IllegalStateException("the test class path holds the font", e);
         }
     }
 
-    public static void main(String[] args) throws IOException, FontFormatException {
+    public static void main(String[] args) throws IOException {
         double scale = args.length > 1 ? Double.parseDouble(args[1]) : 1;
         Contact c = new Contact(new File(args[0]), scale);
         for (Palette pal : List.of(Palette.LIGHT, Palette.DARK)) {
