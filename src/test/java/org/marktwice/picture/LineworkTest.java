@@ -1,9 +1,12 @@
 package org.marktwice.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.marktwice.Fixtures.timber;
 
+import java.awt.geom.Line2D;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.marktwice.Fixtures;
 import org.marktwice.drawing.Direction;
@@ -11,6 +14,7 @@ import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Overall;
+import org.marktwice.drawing.Part;
 
 /** What is bored or cut inside the wood is drawn, and drawn as hidden, from wherever one looks. */
 class LineworkTest {
@@ -61,5 +65,79 @@ class LineworkTest {
                         .mapToDouble(p -> p.line().getP1().distance(p.line().getP2()))
                         .sum())
                 .isGreaterThanOrEqualTo(2 * (300 + 24));
+    }
+
+    /** The porch shelf: uprights 300 high, 120 deep, 18 thick; the shelf 18 thick at 80 up, 476 long from 12. */
+    private final List<PartSolid> shelf = PartSolid.of(Samples.shelf());
+
+    @Test
+    void fromTheLeftTheShelfIsHiddenBehindTheUpright() {
+        Linework lines = Linework.of(shelf, JobView.FROM_LEFT);
+        assertThat(heights(lines.hidden())).containsExactly(80, 98);
+        assertThat(lines.hidden()).allSatisfy(p -> assertThat(length(p.line())).isCloseTo(120, within(0.05)));
+        assertThat(heights(lines.seen())).containsExactly(0, 300);
+    }
+
+    @Test
+    void fromTheFrontThroughHousingsShowAndNothingIsHidden() {
+        Linework lines = Linework.of(shelf, JobView.FRONT);
+        assertThat(lines.hidden()).isEmpty();
+        assertThat(heights(lines.seen())).containsExactly(0, 80, 98, 300);
+    }
+
+    /** A post 40 wide stands before a rail 200 long, whose edges are 5 and 15 up. */
+    @Test
+    void whatIsHiddenStopsWhereItIsUncovered() {
+        PartSolid post = solid(Samples.part("post", "Post", 60, 40, 10, 80, 0, 0, JobAxis.HIGH, JobAxis.ACROSS));
+        PartSolid rail = solid(Samples.part("rail", "Rail", 200, 10, 10, 0, 10, 5, JobAxis.ACROSS, JobAxis.HIGH));
+        Linework lines = Linework.of(List.of(post, rail), JobView.FRONT);
+        assertThat(heights(lines.hidden())).containsExactly(5, 15);
+        assertThat(lines.hidden()).allSatisfy(p -> {
+            assertThat(p.part()).isEqualTo("rail");
+            assertThat(Math.min(p.line().x1, p.line().x2)).isCloseTo(80, within(0.02));
+            assertThat(Math.max(p.line().x1, p.line().x2)).isCloseTo(120, within(0.02));
+        });
+        double seen = lines.seen().stream()
+                .filter(p -> p.part().equals("rail") && Math.abs(p.line().y1 - p.line().y2) < 1e-9)
+                .mapToDouble(p -> length(p.line()))
+                .sum();
+        assertThat(seen)
+                .as("of 2 × 200, and the back's two, less what is hidden")
+                .isCloseTo(4 * 160, within(0.2));
+    }
+
+    private static PartSolid solid(Part part) {
+        return PartSolid.of(part, List.of());
+    }
+
+    @Test
+    void everyLineOfAViewLiesInItsExtent() {
+        for (JobView view : List.of(JobView.FRONT, JobView.PLAN, JobView.FROM_LEFT, JobView.FROM_RIGHT)) {
+            var extent =
+                    view.bounds(shelf.stream().flatMap(s -> s.boxes().stream()).toList());
+            extent.setRect(
+                    extent.getX() - 1e-6, extent.getY() - 1e-6, extent.getWidth() + 2e-6, extent.getHeight() + 2e-6);
+            for (Linework.Piece p : Linework.of(shelf, view).seen()) {
+                assertThat(extent.contains(p.line().getP1())
+                                && extent.contains(p.line().getP2()))
+                        .isTrue();
+            }
+        }
+    }
+
+    /** The heights of the lines that lie level, millimetres from the foot. */
+    private static int[] heights(List<Linework.Piece> pieces) {
+        return pieces.stream()
+                .map(Linework.Piece::line)
+                .filter(l -> Math.abs(l.y1 - l.y2) < 1e-9)
+                .flatMapToDouble(l -> DoubleStream.of(-l.y1))
+                .mapToInt(y -> (int) Math.round(y))
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+
+    private static double length(Line2D l) {
+        return l.getP1().distance(l.getP2());
     }
 }
