@@ -1,0 +1,202 @@
+package org.marktwice.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.BoardState;
+import org.marktwice.bench.BoardState.Done;
+import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Surface;
+
+/**
+ * A board as it was set out: for each side of each cut the line that was struck for it. A joint's lines are those that its
+ * waste was shaded between; where none was shaded, the nearest line is taken to be meant.
+ */
+public final class SetOut {
+    /** A line farther than this from every side, not named by any waste, is for none of them; millimetres. */
+    private static final double REACH = 25;
+    /** Lines on several surfaces that come within this of one another are one line squared round, millimetres. */
+    private static final double ROUND = 3;
+
+    /**
+     * A side and what was struck for it.
+     *
+     * @param line the line that the cut follows; null where there is none
+     * @param round all lines struck for it, one for each surface that it shows on, the line itself among them
+     */
+    public record Marked(CutSide side, @Nullable TrueLine line, List<TrueLine> round) {
+        public Marked {
+            round = List.copyOf(round);
+        }
+
+        public Optional<TrueLine> struck() {
+            return Optional.ofNullable(line);
+        }
+
+        /** How far the line lies from where the drawing has it, where it was measured; + towards greater coordinates. */
+        public double off() {
+            return line == null ? 0 : line.measured() - side.at();
+        }
+
+        /** Whether the line is on a surface on which the cut comes out. */
+        public boolean onItsSurface() {
+            return line == null || side.shows().contains(line.on());
+        }
+    }
+
+    private final Placing placing;
+    private final BoardState state;
+    private final List<TrueLine> lines;
+    private final List<Marked> marked;
+
+    private SetOut(Placing placing, BoardState state, List<TrueLine> lines) {
+        this.placing = placing;
+        this.state = state;
+        this.lines = lines;
+        List<CutSide> sides = CutSides.of(placing);
+        Map<CutSide, TrueLine> chosen = new HashMap<>();
+        List<CutSide> left = new ArrayList<>(sides);
+        left.removeIf(side -> {
+            Optional<TrueLine> named = named(side, sides);
+            named.ifPresent(l -> chosen.put(side, l));
+            return named.isPresent();
+        });
+        nearest(left, chosen);
+        left.forEach(side -> chosen.computeIfPresent(side, this::firstStruck));
+        this.marked = sides.stream().map(s -> marked(s, chosen.get(s))).toList();
+    }
+
+    public static SetOut of(Placing placing, BoardState state, TrueLines lines) {
+        return new SetOut(placing, state, lines.all());
+    }
+
+    public Placing placing() {
+        return placing;
+    }
+
+    public BoardState state() {
+        return state;
+    }
+
+    /** All lines on the board. */
+    public List<TrueLine> lines() {
+        return lines;
+    }
+
+    /** Every side that has to be marked, with its line. */
+    public List<Marked> marked() {
+        return marked;
+    }
+
+    /** The sides of one joint's cut. */
+    public List<Marked> marked(String joint) {
+        return marked.stream().filter(m -> joint.equals(m.side().joint())).toList();
+    }
+
+    /** Whether every side of a joint's cut has its line. */
+    public boolean isSetOut(String joint) {
+        return marked(joint).stream().allMatch(m -> m.line() != null);
+    }
+
+    /** The waste shaded for a joint on this board, oldest first. */
+    public List<Done<Action.Waste>> wastes(String joint) {
+        List<Done<Action.Waste>> out = new ArrayList<>();
+        for (Done<? extends Action.OnBoard> done : state.struck()) {
+            if (done.action() instanceof Action.Waste w && w.joint().equals(joint)) {
+                out.add(new Done<>(done.step(), w));
+            }
+        }
+        return out;
+    }
+
+    /** Lines that are for no side of any cut. */
+    public List<TrueLine> strays() {
+        Set<Integer> used = new HashSet<>();
+        marked.forEach(m -> m.round().forEach(l -> used.add(l.step())));
+        return lines.stream().filter(l -> !used.contains(l.step())).toList();
+    }
+
+    /** The line that the joint's waste was shaded to at this side. */
+    private Optional<TrueLine> named(CutSide side, List<CutSide> all) {
+        if (side.joint() == null) return Optional.empty();
+        Set<Integer> steps = new HashSet<>();
+        for (Done<Action.Waste> waste : wastes(side.joint())) {
+            steps.add(waste.action().between());
+            steps.add(waste.action().and());
+        }
+        List<TrueLine> named = lines.stream()
+                .filter(l -> steps.contains(l.step()) && l.axis() == side.axis())
+                .sorted(Comparator.comparingDouble(TrueLine::middle))
+                .toList();
+        List<CutSide> like = all.stream()
+                .filter(s -> side.joint().equals(s.joint()) && s.axis() == side.axis())
+                .sorted(Comparator.comparingDouble(CutSide::at))
+                .toList();
+        // both lines of a cut that lies between two: in their order, wherever they are
+        if (like.size() == named.size()) return Optional.of(named.get(like.indexOf(side)));
+        if (like.size() > 1) return Optional.empty();
+        // a shoulder: not the line at which the board is cut to length
+        return named.stream().min(Comparator.comparingDouble(l -> Math.abs(l.middle() - side.at())));
+    }
+
+    /** Each side takes the nearest line that no other side of its joint has, the nearest pair first. */
+    private void nearest(List<CutSide> sides, Map<CutSide, TrueLine> chosen) {
+        record Pair(CutSide side, TrueLine line, double apart) {}
+        List<Pair> pairs = new ArrayList<>();
+        for (CutSide side : sides) {
+            for (TrueLine line : lines) {
+                double apart = Math.abs(line.measured() - side.at());
+                if (line.axis() != side.axis() || apart > REACH) continue;
+                // a line on the wrong surface is taken only where there is no other
+                pairs.add(new Pair(side, line, side.shows().contains(line.on()) ? apart : apart + REACH));
+            }
+        }
+        pairs.sort(Comparator.comparingDouble(Pair::apart));
+        for (Pair pair : pairs) {
+            if (chosen.containsKey(pair.side()) || taken(pair.side(), pair.line(), chosen)) continue;
+            chosen.put(pair.side(), pair.line());
+        }
+    }
+
+    /** Of one line squared round, the one that the others were carried on from. */
+    private TrueLine firstStruck(CutSide side, TrueLine line) {
+        return lines.stream()
+                .filter(l -> l.axis() == side.axis() && Math.abs(l.middle() - line.middle()) <= ROUND)
+                .filter(l -> side.shows().contains(l.on()) || l.on() == line.on())
+                .min(Comparator.comparingInt(TrueLine::step))
+                .orElse(line);
+    }
+
+    /** Whether another side that lies elsewhere has this line, or one squared round from it. */
+    private static boolean taken(CutSide side, TrueLine line, Map<CutSide, TrueLine> chosen) {
+        return chosen.entrySet().stream()
+                .anyMatch(e -> e.getKey().axis() == side.axis()
+                        && Math.abs(e.getKey().at() - side.at()) > ROUND
+                        && Math.abs(e.getValue().middle() - line.middle()) <= ROUND);
+    }
+
+    private Marked marked(CutSide side, @Nullable TrueLine line) {
+        if (line == null) return new Marked(side, null, List.of());
+        Map<Surface, TrueLine> round = new HashMap<>();
+        for (TrueLine other : lines) {
+            double apart = Math.abs(other.middle() - line.middle());
+            if (other.axis() != side.axis() || apart > ROUND || !side.shows().contains(other.on())) continue;
+            TrueLine nearer = round.get(other.on());
+            if (nearer == null || apart < Math.abs(nearer.middle() - line.middle())) round.put(other.on(), other);
+        }
+        round.put(line.on(), line);
+        return new Marked(
+                side,
+                line,
+                round.values().stream()
+                        .sorted(Comparator.comparingInt(TrueLine::step))
+                        .toList());
+    }
+}
