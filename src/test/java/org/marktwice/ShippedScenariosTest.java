@@ -36,7 +36,7 @@ import org.marktwice.scenario.Scenario;
 class ShippedScenariosTest {
     private static final Path FOLDER = Path.of("scenarios");
     /** Stated, so that a scan that finds nothing can't pass. */
-    private static final int SHIPPED = 5;
+    private static final int SHIPPED = 6;
 
     static List<Path> scenarios() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {

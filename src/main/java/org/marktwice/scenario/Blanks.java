@@ -17,11 +17,11 @@ import org.marktwice.timber.Surface;
 /**
  * What the planing machine and the drying room made of a board, by ranges; the wood itself comes from the log.
  *
- * <p>All ranges are defaults of this program's own, chosen so that a board meant for a part can be marked. Length: 6 to 14
- * whole millimetres to spare. Planed at one moisture between 12 and 14 %, dried since by 1 to 2.5 %, each board to ±0.3 %;
- * now and then a spare board was planed 9 to 13 % too wet. Six in ten have all long surfaces planed, the others edge-2 as
- * sawn; parts that will be shaped have face-1 and edge-1 planed; ends are as sawn. Bow to 0.6 and spring to 0.5 mm a metre,
- * twist to 0.6 mm (a spare board's to 1.6), edges to 0.2° off square where planed and 1° where sawn, ends to 0.8°.
+ * <p>All ranges are defaults of this program's own, chosen so that every board can be marked. Length: 6 to 14
+ * whole millimetres to spare. Planed at one moisture between 12 and 14 %, dried since by 1 to 2.5 %, each board to
+ * ±0.3 %. Six in ten have all long surfaces planed, the others edge-2 as sawn; parts that will be shaped have face-1 and
+ * edge-1 planed; ends are as sawn. Bow to 0.6 and spring to 0.5 mm a metre, twist to 0.6 mm, edges to 0.2° off square
+ * where planed and 1° where sawn, ends to 0.8°.
  */
 final class Blanks {
     static final int LEAST_TO_SPARE = 6;
@@ -42,25 +42,23 @@ final class Blanks {
     }
 
     /** All that is known of a board before it is sawn out of the log. */
-    Board.Facts facts(Part part, String letter, boolean spare) {
+    Board.Facts facts(Part part, String letter) {
         Size of = part.size();
         double length = of.length() + chance.whole(LEAST_TO_SPARE, MOST_TO_SPARE);
         double now = Chance.tenth(moisture + chance.between(-0.3, 0.3));
-        boolean tooWet = spare && chance.with(stock.difficulty() / 2);
-        double planed = tooWet ? chance.tenths(now + 9, now + 13) : planedAt;
         Set<Surface> dressed = dressed(part);
         return new Board.Facts(
                 letter,
                 Stuff.TIMBER,
                 stock.species(),
                 new Size(length, of.width(), of.thickness()),
-                planed,
+                planedAt,
                 now,
                 dressed,
                 null,
                 0,
                 List.of(),
-                shape(length, dressed, spare),
+                shape(length, dressed),
                 0);
     }
 
@@ -71,17 +69,16 @@ final class Blanks {
         return dressed;
     }
 
-    private Shape shape(double length, Set<Surface> dressed, boolean spare) {
+    private Shape shape(double length, Set<Surface> dressed) {
         Map<Surface, Double> outOfSquare = new EnumMap<>(Surface.class);
         for (Surface edge : List.of(Surface.EDGE_1, Surface.EDGE_2)) {
             off(outOfSquare, edge, dressed.contains(edge) ? 0.2 : 1);
         }
         for (Surface end : List.of(Surface.END_1, Surface.END_2)) off(outOfSquare, end, 0.8);
         double metres = length / 1000;
-        double twist = spare ? 1.6 : 0.6;
         double taper = dressed.contains(Surface.EDGE_2) ? 0.2 : 0.6;
         return new Shape(
-                within(0.6 * metres), within(0.5 * metres), within(twist), within(taper), within(0.2), outOfSquare);
+                within(0.6 * metres), within(0.5 * metres), within(0.6), within(taper), within(0.2), outOfSquare);
     }
 
     private double within(double most) {

@@ -28,7 +28,9 @@ import org.marktwice.timber.Surface;
  * from several one after another.
  *
  * <p>A board is chosen among those that its log has left so that the share of its wrong turns comes near to the
- * difficulty; what one board misses, the next makes up for. A spare board may be wrong in every turn.
+ * difficulty; what one board misses, the next makes up for. A spare board may be wrong in every turn. All have their dead
+ * knots away from ends and arrises, and no more cup than is clear, so that whichever boards are best for the joints
+ * can be marked in full.
  *
  * <p>Only sizes, turns and strict arithmetic decide, so that the same seed fills the same rack on every machine.
  */
@@ -137,7 +139,7 @@ public final class Rack {
         Part part = one.part();
         double hard = stock.difficulty();
         double target = Math.max(0, Math.min(1, one.spare() ? hard * SPARE : hard + owed));
-        Board.Facts blank = blanks.facts(part, letter, one.spare());
+        Board.Facts blank = blanks.facts(part, letter);
         SawnBoard.Lie lie = SawnBoard.Lie.values()[chance.whole(0, 3)];
         SawnBoard sawn = mill(part).saw(blank, lie, board -> cost(board, one, target));
         if (!one.spare()) {
@@ -148,7 +150,7 @@ public final class Rack {
     }
 
     private double cost(Board board, Wanted one, double target) {
-        if (!one.spare() && isCupped(board)) return Double.POSITIVE_INFINITY;
+        if (isCupped(board) || !WrongTurns.isSound(practice, board, one.part())) return Double.POSITIVE_INFINITY;
         double share = WrongTurns.share(drawing, practice, board, one.part());
         if (!one.spare() && share == 1) return Double.POSITIVE_INFINITY;
         return StrictMath.abs(share - target) + (board.knots().isEmpty() ? NO_KNOT : 0);

@@ -12,6 +12,7 @@ import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.KnotReach;
+import org.marktwice.timber.Size;
 import org.marktwice.timber.Surface;
 
 /**
@@ -21,6 +22,9 @@ import org.marktwice.timber.Surface;
 final class WrongTurns {
     /** What is taken off end-1, as shares of the surplus. */
     private static final double[] TRIMS = {0.5, 0, 1};
+
+    /** A dead knot this far from an arris leaves it whole, millimetres. */
+    private static final double AWAY_FROM_ARRIS = 1;
 
     private WrongTurns() {}
 
@@ -36,6 +40,28 @@ final class WrongTurns {
         int wrong = 0;
         for (Turn turn : turns) if (!canBeClear(drawing, board, part, turn, knots)) wrong++;
         return turns.isEmpty() ? 1 : (double) wrong / turns.size();
+    }
+
+    /**
+     * Whether the dead knots leave the board's long arrises alone, and keep their margin from both ends however it is
+     * trimmed to the part's length.
+     */
+    static boolean isSound(Practice practice, Board board, Part part) {
+        Size size = board.size();
+        double surplus = Math.max(0, size.length() - part.size().length());
+        Box all = size.box();
+        List<Box> ends = List.of(all.with(0, 0, surplus), all.with(0, size.length() - surplus, size.length()));
+        for (Knot knot : board.knots()) {
+            KnotReach dead = KnotReach.ofDeadPart(knot, board.pith().orElseThrow(), size);
+            double margin = practice.knotMargin().of(knot);
+            for (Box end : ends) if (dead.gap(end) < margin) return false;
+            for (double y : new double[] {0, size.width()}) {
+                for (double z : new double[] {0, size.thickness()}) {
+                    if (dead.gap(all.with(1, y, y).with(2, z, z)) < AWAY_FROM_ARRIS) return false;
+                }
+            }
+        }
+        return true;
     }
 
     private record Reach(KnotReach reach, double margin) {}

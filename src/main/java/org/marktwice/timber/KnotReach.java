@@ -22,7 +22,7 @@ public final class KnotReach {
     private final double from;
     private final double to;
 
-    private KnotReach(Knot knot, Pith pith, Size size) {
+    private KnotReach(Knot knot, Pith pith, Size size, double start) {
         this.size = size;
         maxRadius = knot.maxRadius();
         slope = StrictMath.tan(knot.halfAngle() * DEGREE);
@@ -32,7 +32,7 @@ public final class KnotReach {
         along = new double[] {
             StrictMath.cos(l), StrictMath.sin(l) * StrictMath.cos(a), StrictMath.sin(l) * StrictMath.sin(a)
         };
-        double low = 0;
+        double low = start;
         double high = knot.endsAt();
         // Where the axis runs through the board's box grown by the radius: beyond, no part of the branch is inside.
         for (int axis = 0; axis < 3; axis++) {
@@ -52,7 +52,12 @@ public final class KnotReach {
     }
 
     public static KnotReach of(Knot knot, Pith pith, Size size) {
-        return new KnotReach(knot, pith, size);
+        return new KnotReach(knot, pith, size, 0);
+    }
+
+    /** What of the knot is dead, and may fall out. */
+    public static KnotReach ofDeadPart(Knot knot, Pith pith, Size size) {
+        return new KnotReach(knot, pith, size, Math.max(0, knot.deadFrom()));
     }
 
     private double radius(double s) {

@@ -3,6 +3,7 @@ package org.marktwice.timber;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -40,6 +41,21 @@ class KnotReachTest {
             if (depth == 20) assertThat(gap).isGreaterThan(exact - 2.5 * knot.maxRadius() - 1);
             tried++;
         }
+    }
+
+    @Test
+    void theDeadPartBeginsWhereTheBranchDied() {
+        Pith pith = new Pith(55, -50);
+        Box lower = SIZE.box().with(2, 0, 1);
+        for (double deadFrom : new double[] {0, 40, 56, 62, 69}) {
+            Knot knot = new Knot("k", 150, 90, 90, 5, 4, deadFrom, Double.POSITIVE_INFINITY);
+            double away = Math.max(0, deadFrom - 51 - 4);
+            assertThat(KnotReach.ofDeadPart(knot, pith, SIZE).gap(lower))
+                    .as("dead from %s", deadFrom)
+                    .isBetween(Math.max(0, away - 1), away + 0.01);
+        }
+        Knot live = new Knot("k", 150, 90, 90, 5, 4, 90, Double.POSITIVE_INFINITY);
+        assertThat(KnotReach.ofDeadPart(live, pith, SIZE).gap(lower)).isInfinite();
     }
 
     @ParameterizedTest
