@@ -58,11 +58,7 @@ public final class Reading {
             case WINDING_STICKS -> reads == 0 ? "no wind" : mm(Math.abs(reads)) + (reads > 0 ? " up" : " down");
             case TRY_SQUARE ->
                 reads == 0 ? "no light" : mm(Math.abs(reads)) + (reads > 0 ? " at the heel" : " at the toe");
-            case END_GRAIN ->
-                "pith"
-                        + Seasoned.barkSide(state.board())
-                                .map(s -> ": " + s.spoken() + " is the bark side")
-                                .orElse("");
+            case END_GRAIN -> "pith";
         };
     }
 

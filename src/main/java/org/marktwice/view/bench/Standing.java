@@ -1,9 +1,7 @@
 package org.marktwice.view.bench;
 
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import org.marktwice.timber.SurfacePoint;
 
 /**
@@ -68,17 +66,5 @@ final class Standing {
         Point2D.Double a = at(0, heightAt0);
         Point2D.Double b = at(1, heightAt1);
         return new Point2D.Double(a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share);
-    }
-
-    /** A curve over the line from 0 to 1, at the heights given. */
-    Path2D.Double curve(int pieces, DoubleUnaryOperator height) {
-        Path2D.Double path = new Path2D.Double();
-        for (int i = 0; i <= pieces; i++) {
-            double share = i / (double) pieces;
-            Point2D.Double p = at(share, height.applyAsDouble(share));
-            if (i == 0) path.moveTo(p.x, p.y);
-            else path.lineTo(p.x, p.y);
-        }
-        return path;
     }
 }

@@ -26,14 +26,17 @@ final class ToolPainter {
     private static final double EDGE_HIGH = 20;
 
     private static final double EDGE_OVER = 16;
-    private static final double STICK_HIGH = 18;
-    private static final double STICK_OVER = 22;
+    private static final double STICK_HIGH = 14;
+    private static final double STICK_OVER = 10;
     private static final double STICK_IN = 12;
     private static final double BLADE_HIGH = 16;
     private static final double BLADE_OVER = 24;
     private static final double STOCK_LONG = 62;
     private static final double STOCK_THICK = 14;
-    private static final int PIECES = 48;
+
+    /** How far a tool drawn fallen over stands out, where the views beside it need the room. */
+    private static final double FALLEN_OVER = 4;
+
     /** Light is drawn at least so wide, in pixels of the usual text size, or nobody would see it. */
     private static final double LEAST_LIGHT = 1.6;
 
@@ -81,7 +84,7 @@ final class ToolPainter {
         Optional<Patch> patch = patch(tool.test().on());
         if (light == null || patch.isEmpty()) return;
         Standing on = standing(patch.get(), light.from(), light.to());
-        double over = EDGE_OVER / on.length();
+        double over = (on.isFallen() ? FALLEN_OVER : EDGE_OVER) / on.length();
         List<Double> gaps = light.gaps();
         double first = on.isFallen() ? 0 : drawn(gaps.get(0));
         double last = on.isFallen() ? 0 : drawn(gaps.get(gaps.size() - 1));
@@ -160,7 +163,7 @@ final class ToolPainter {
         double in = Math.min(STICK_IN, length / 8);
         Standing near = stick(patch, in);
         Standing far = stick(patch, length - in);
-        double over = STICK_OVER / far.length();
+        double over = (far.isFallen() ? FALLEN_OVER : STICK_OVER) / far.length();
         // Seen square on, the far stick's rise is drawn as it leans over.
         double rise = far.isFallen() ? drawn(tool.reads()) : 0;
         wood(bar(near, -over, 1 + over, 0, 0, STICK_HIGH));

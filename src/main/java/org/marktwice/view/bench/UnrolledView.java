@@ -23,7 +23,7 @@ import org.marktwice.view.Look;
 /** A board unrolled: its four long surfaces under each other, with both ends beside them, all to one scale. */
 public final class UnrolledView extends JComponent implements PatchView {
     private static final long serialVersionUID = 1L;
-    private static final int MARGIN = 6;
+    private static final int MARGIN = 10;
 
     private final transient SurfacePainter painter;
     private transient @Nullable BoardPicture picture;
