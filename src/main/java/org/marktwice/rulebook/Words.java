@@ -40,7 +40,7 @@ final class Words {
             case "surface" -> list(value, "and", v -> surface(v).spoken());
             case "surface-or" -> list(value, "or", v -> surface(v).spoken());
             case "board" -> named("board", value);
-            case "knot" -> named("knot", value);
+            case "knot" -> knots(value);
             case "part" -> list(value, "and", this::part);
             case "parts-or" -> list(value, "or", this::part);
             case "joint" -> list(value, "and", this::joint);
@@ -87,6 +87,12 @@ final class Words {
     private static String named(String noun, Object value) {
         boolean several = value instanceof Collection<?> c && c.size() != 1;
         return (several ? noun + "s" : noun) + " " + list(value, "and", Words::text);
+    }
+
+    /** A knot is told by its number: {@code k2} is knot 2. */
+    private static String knots(Object value) {
+        boolean several = value instanceof Collection<?> c && c.size() != 1;
+        return (several ? "knots " : "knot ") + list(value, "and", v -> text(v).replaceFirst("^k(?=\\d)", ""));
     }
 
     private static String list(Object value, String last, Function<Object, String> each) {

@@ -9,12 +9,9 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
-import org.marktwice.advice.Option;
-import org.marktwice.advice.Options;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
-import org.marktwice.drawing.Placing;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
@@ -50,10 +47,16 @@ final class ReplayScreen implements Screen {
             "Go back to a step that decided a finding");
     static final Command FASTER = new Command("faster", Place.REPLAY, "Faster", "UP", "Let the steps run faster");
     static final Command SLOWER = new Command("slower", Place.REPLAY, "Slower", "DOWN", "Let the steps run slower");
+    static final Command WHY = new Command(
+            "why-best",
+            Place.REPLAY,
+            "Why it is best",
+            "W",
+            "Show why the model answer is the best, or its board again");
     static final Command SHEET =
             new Command("to-sheet", Place.REPLAY, "Mark sheet", "ESCAPE", "Back to the mark sheet");
     static final List<Command> ALL =
-            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, SHEET);
+            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, SHEET);
 
     /** Milliseconds a step, slow to fast. */
     private static final int[] PACES = {2400, 1600, 1000, 600, 300};
@@ -74,11 +77,7 @@ final class ReplayScreen implements Screen {
     private final JPanel decided = new JPanel(new MigLayout("insets 0, gap 0 2, wrap 1", "[grow,fill]"));
     private final BoardView board;
     private final UnrolledView unrolled;
-    private final JLabel modelHeading = Look.quiet(" ", Style.HEADING);
-    private final JLabel modelWords = Look.label(" ", Style.SUBTITLE);
-    private final JLabel modelFigure = Look.quiet(" ", Style.NOTE);
-    private final BoardView modelBoard;
-    private final UnrolledView modelUnrolled;
+    private final ModelPane models;
     private final TickBar ticks;
     private final JButton play = new JButton();
     private final JLabel pace = Look.quiet("", Style.NOTE);
@@ -96,13 +95,11 @@ final class ReplayScreen implements Screen {
         this.timer = new Timer(PACES[speed], e -> playOn());
         board = new BoardView(figures).tiltable();
         unrolled = new UnrolledView(figures);
-        modelBoard = new BoardView(figures).tiltable();
-        modelUnrolled = new UnrolledView(figures);
+        models = new ModelPane(session, figures);
         setMovement(movement);
         board.setName("replay-board");
         where.setName("step");
         done.setName("done");
-        modelBoard.setName("model-board");
         deeds = List.of(
                 new Deed(PLAY, this::playOrPause),
                 new Deed(NEXT, () -> go(step + 1), () -> step < model.last()),
@@ -113,6 +110,7 @@ final class ReplayScreen implements Screen {
                 new Deed(LAST, () -> go(model.last())),
                 new Deed(FASTER, () -> speed(+1)),
                 new Deed(SLOWER, () -> speed(-1)),
+                new Deed(WHY, models::toggleReasons),
                 new Deed(SHEET, () -> host.showSheet(session)));
         page = build(host);
         Commands.install(page, deeds);
@@ -132,7 +130,7 @@ final class ReplayScreen implements Screen {
         JPanel body = new JPanel(new MigLayout(
                 "insets 20 20 12 20, gap 20, fill", "[grow,fill,sg board][grow,fill,sg board]", "[grow,fill]"));
         body.add(learners(), "growy, hmin 0, wmin 0");
-        body.add(models(), "growy, hmin 0, wmin 0");
+        body.add(models, "growy, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
         whole.add(transport(), "growx");
         whole.add(Bar.bottom(
@@ -159,19 +157,6 @@ final class ReplayScreen implements Screen {
         card.add(decided, "wmin 0, growx, aligny top");
         card.add(board, "grow, wmin 0, hmin 0");
         card.add(unrolled, "grow, wmin 0, hmin 0");
-        return card;
-    }
-
-    private JComponent models() {
-        Card card = new Card(new MigLayout(
-                "insets 18 20 16 20, gap 0, wrap 1, fill",
-                "[grow,fill]",
-                "[]4[]6[48lp::]4[grow 3,fill]8[grow 2,fill]"));
-        card.add(modelHeading, "wmin 0");
-        card.add(modelWords, "wmin 0");
-        card.add(modelFigure, "wmin 0, aligny top");
-        card.add(modelBoard, "grow, wmin 0, hmin 0");
-        card.add(modelUnrolled, "grow, wmin 0, hmin 0");
         return card;
     }
 
@@ -254,7 +239,7 @@ final class ReplayScreen implements Screen {
         board.getAccessibleContext().setAccessibleName("Board " + id + " after step " + step);
         board.getAccessibleContext().setAccessibleDescription(done.getText());
         unrolled.show(picture);
-        showModel(id);
+        models.show(bench, id);
     }
 
     private static JLabel verdict(SheetModel.Line line) {
@@ -281,43 +266,6 @@ final class ReplayScreen implements Screen {
         Optional<Surface> touched = Pictures.touched(action);
         if (touched.isEmpty() || touched.get().isEnd() || lie.shows(touched.get())) return lie;
         return lie.showing(touched.get());
-    }
-
-    private void showModel(String id) {
-        BoardState state = model.after(step).board(id);
-        Optional<Option> option = session.situation().modelAnswer().of(state.board());
-        modelHeading.setText(("Model answer for board " + id).toUpperCase(Locale.ROOT));
-        modelWords.setText(option.map(o -> Pictures.placed(o.placing())).orElse("Stays on the rack"));
-        modelFigure.setText(option.map(Pictures::clearance).orElse("No part is made of it.")
-                + elsewhere(state)
-                + learnersFigure(state));
-        BoardPicture picture =
-                option.map(Pictures::model).orElseGet(() -> BoardPicture.of(BoardState.fresh(state.board()), null));
-        modelBoard.show(picture, option.map(o -> Pictures.lie(o.placing())).orElse(Lie.FIRST));
-        modelBoard.getAccessibleContext().setAccessibleName("Board " + id + " in the model answer");
-        modelBoard.getAccessibleContext().setAccessibleDescription(modelWords.getText());
-        modelUnrolled.show(picture);
-    }
-
-    /** Which board the model answer takes for the part that the learner made of this one, where it is another. */
-    private String elsewhere(BoardState state) {
-        return state.named()
-                .flatMap(n -> session.scenario().drawing().part(n.part()))
-                .flatMap(p -> session.situation().modelAnswer().of(p))
-                .map(o -> o.placing())
-                .filter(p -> !p.board().equals(state.board()))
-                .map(p -> "   " + p.part().name() + ": board " + p.board().id() + ".")
-                .orElse("");
-    }
-
-    /** The learner's own clearance, to compare. */
-    private String learnersFigure(BoardState state) {
-        Optional<Placing> placing = Pictures.placed(model.after(step), state);
-        if (placing.isEmpty()) return "";
-        return Options.judge(session.scenario(), placing.get())
-                .nearest()
-                .map(n -> "   Yours: " + SheetModel.fixed(n.clearance(), 1) + " mm")
-                .orElse("");
     }
 
     @Override
@@ -348,7 +296,7 @@ final class ReplayScreen implements Screen {
     @Override
     public void setMovement(boolean shown) {
         board.setMovement(shown);
-        modelBoard.setMovement(shown);
+        models.setMovement(shown);
     }
 
     @Override

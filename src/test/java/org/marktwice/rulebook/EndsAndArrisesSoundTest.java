@@ -41,7 +41,7 @@ class EndsAndArrisesSoundTest {
         assertThat(found.credit()).isCloseTo(credit, within(0.006));
         assertThat(Objects.requireNonNull(found.measured()).value()).isCloseTo(clearance, within(0.05));
         assertThat(found.says().values()).containsEntry("end", Surface.of(end).orElseThrow());
-        assertThat(given.told(found)).contains("knot k1");
+        assertThat(given.told(found)).contains("knot 1");
     }
 
     /** Dead from 9 above face-2 it is dead in the upper half; from 18 on nothing of it is in the board. */

@@ -93,6 +93,6 @@ class ExplanationWordsTest {
                 .noneMatch(ExplanationWords.Row::clear);
         assertThat(rows)
                 .anyMatch(r -> r.result()
-                        .matches("\\d+(\\.\\d)? mm, too near: knot k1 to the housing for the Shelf, 16 mm wanted"));
+                        .matches("\\d+(\\.\\d)? mm, too near: knot 1 to the housing for the Shelf, 16 mm wanted"));
     }
 }

@@ -112,7 +112,7 @@ class KnotClearOfJointTest {
 
         assertThat(found.verdict()).isEqualTo(Verdict.CLOSE);
         assertThat(given.told(found))
-                .isEqualTo("Knot k1 of board A keeps only 7 mm from the housing for the Shelf; 10 mm is wanted."
+                .isEqualTo("Knot 1 of board A keeps only 7 mm from the housing for the Shelf; 10 mm is wanted."
                         + " → Leave it as it is turned and slide it along: 12 mm off end 1. That keeps 19 mm clear.");
     }
 

@@ -39,7 +39,7 @@ class WordsTest {
                 Arguments.of("A", "board", "board A"),
                 Arguments.of(List.of("A", "B", "C"), "board", "boards A, B and C"),
                 Arguments.of(List.of("A"), "board", "board A"),
-                Arguments.of("k1", "knot", "knot k1"),
+                Arguments.of("k1", "knot", "knot 1"),
                 Arguments.of("shelf", "part", "Shelf"),
                 Arguments.of(List.of("upright-left", "shelf"), "parts-or", "Left upright or Shelf"),
                 Arguments.of("left-housing", "joint", "the housing for the Shelf"),

@@ -109,6 +109,12 @@ final class AtTheWindow implements AutoCloseable {
         return Objects.requireNonNull(window.label(label).text());
     }
 
+    /** Whether the part of the screen with this name is to be seen. */
+    boolean showing(String name) {
+        return onScreen(() -> robot.finder().findAll(c -> c != null && name.equals(c.getName())).stream()
+                .anyMatch(java.awt.Component::isShowing));
+    }
+
     String title() {
         return onScreen(frame::getTitle);
     }

@@ -3,6 +3,7 @@ package org.marktwice.view;
 import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -89,6 +90,8 @@ public final class Snapshots {
             walk.showReplay(session, SheetModel.of(session.situation()), 12);
         });
         shoot(window[0], "replay" + suffix);
+        SwingUtilities.invokeAndWait(() -> doDeed(window[0], ReplayScreen.WHY));
+        shoot(window[0], "replay-why" + suffix);
         SwingUtilities.invokeAndWait(walk::exercises);
         shoot(window[0], "start-marked" + suffix);
         for (JDialog dialog : List.of(dialog(KeySheet::keys, window[0]), dialog(KeySheet::cautions, window[0]))) {
@@ -121,6 +124,12 @@ public final class Snapshots {
             }
             dialog.dispose();
         });
+    }
+
+    private static void doDeed(MainWindow window, Commands.Command command) {
+        java.util.Objects.requireNonNull(window.screen()).deeds().stream()
+                .filter(d -> d.command().equals(command))
+                .forEach(d -> d.actionPerformed(new ActionEvent(window, ActionEvent.ACTION_PERFORMED, command.id())));
     }
 
     private static void perform(Walk walk, Action action) {

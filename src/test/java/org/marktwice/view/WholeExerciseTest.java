@@ -90,9 +90,7 @@ class WholeExerciseTest {
         at.click("to-sheet");
         assertThat(at.title()).isEqualTo("Peg rail: mark sheet");
         at.click("exercises-button");
-        at.until(
-                "the best mark",
-                () -> at.robot.finder().findByName("best-sheet").isVisible());
+        at.until("the best mark", () -> at.showing("best-sheet"));
     }
 
     @Test
@@ -134,6 +132,10 @@ class WholeExerciseTest {
         assertThat(at.title()).isEqualTo("Peg rail: replay");
         at.key(KeyEvent.VK_RIGHT);
         assertThat(at.text("step")).startsWith("STEP 1 OF ");
+        at.key(KeyEvent.VK_W);
+        assertThat(at.showing("reasons")).isTrue();
+        at.key(KeyEvent.VK_W);
+        assertThat(at.showing("reasons")).isFalse();
         at.key(KeyEvent.VK_END);
         assertThat(at.text("done")).isEqualTo("Handed in");
         at.key(KeyEvent.VK_LEFT, KeyEvent.VK_SHIFT);
