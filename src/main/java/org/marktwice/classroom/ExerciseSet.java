@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -24,18 +26,21 @@ public final class ExerciseSet {
 
     private final List<Scenario> scenarios;
     private final Map<String, List<Scenario>> byId;
+    /** By the digest of the variant; empty where the scenarios were not made for anyone. */
+    private final Map<String, String> learnerOf = new LinkedHashMap<>();
 
-    private ExerciseSet(List<Scenario> scenarios) {
+    private ExerciseSet(List<Scenario> scenarios, List<ClassSet.Entry> entries) {
         this.scenarios = List.copyOf(scenarios);
+        for (ClassSet.Entry entry : entries) learnerOf.put(entry.digest(), entry.learner());
         this.byId = this.scenarios.stream()
                 .collect(Collectors.groupingBy(Scenario::id, LinkedHashMap::new, Collectors.toList()));
     }
 
     public static ExerciseSet of(Scenario... scenarios) {
-        return new ExerciseSet(List.of(scenarios));
+        return new ExerciseSet(List.of(scenarios), List.of());
     }
 
-    /** A scenario's file, or a folder of them. @throws FileRefused where one of them is refused, or there is none */
+    /** A scenario's file, or a folder of them, with the index of a class set or without. @throws FileRefused where one of them is refused, or there is none */
     public static ExerciseSet read(Path fileOrFolder) throws FileRefused {
         if (!Files.isDirectory(fileOrFolder)) return of(Exercise.read(fileOrFolder));
         List<Scenario> read = new ArrayList<>();
@@ -44,7 +49,7 @@ public final class ExerciseSet {
             throw new FileRefused(
                     fileOrFolder.toString(), "expected a scenario or a folder of them: no *" + SUFFIX + " in it");
         }
-        return new ExerciseSet(read);
+        return new ExerciseSet(read, ClassSet.entries(fileOrFolder));
     }
 
     private static List<Path> files(Path folder) throws FileRefused {
@@ -57,6 +62,26 @@ public final class ExerciseSet {
 
     public List<Scenario> scenarios() {
         return scenarios;
+    }
+
+    /** Whom the class set was made for, in the index's order; empty where these are just scenarios. */
+    public List<String> learners() {
+        return List.copyOf(learnerOf.values());
+    }
+
+    /** Those of {@link #learners()} who are not among these, however the names are typed. */
+    public List<String> missing(Collection<String> handedIn) {
+        Set<String> here = handedIn.stream().map(ExerciseSet::who).collect(Collectors.toSet());
+        return learners().stream().filter(l -> !here.contains(who(l))).toList();
+    }
+
+    private static String who(String learner) {
+        return learner.strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whom a variant was made for; empty where it was made for no one. */
+    public String madeFor(Scenario scenario) {
+        return learnerOf.getOrDefault(scenario.digest(), "");
     }
 
     /** What to call the exercise: the titles of its scenarios, each once. */

@@ -15,6 +15,7 @@ import org.marktwice.scenario.Scenario;
  * @param scenario the one that it was marked on; empty where it was not marked
  * @param sheet the marks, computed from the actions; empty where it was not marked
  * @param journal the same for the same actions at the same times, within one run; empty where they are too few to tell anything
+ * @param madeFor the learner for whom that scenario was made, where it is one of a class set; else empty
  * @param sameAs the first file, by name, with the very same actions at the very same times; empty where there is none
  */
 public record Marked(
@@ -25,6 +26,7 @@ public record Marked(
         Optional<Scenario> scenario,
         Optional<MarkSheet> sheet,
         String journal,
+        String madeFor,
         String sameAs) {
 
     /** A file is in one state only, the first of these that applies from the bottom up. */
@@ -53,15 +55,21 @@ public record Marked(
     }
 
     static Marked not(String file, State state, String reason) {
-        return new Marked(file, state, reason, Optional.empty(), Optional.empty(), Optional.empty(), "", "");
+        return new Marked(file, state, reason, Optional.empty(), Optional.empty(), Optional.empty(), "", "", "");
     }
 
     static Marked not(String file, State state, String reason, Attempt attempt, String journal) {
-        return new Marked(file, state, reason, Optional.of(attempt), Optional.empty(), Optional.empty(), journal, "");
+        return new Marked(
+                file, state, reason, Optional.of(attempt), Optional.empty(), Optional.empty(), journal, "", "");
     }
 
     Marked sameAs(String other) {
-        return new Marked(file, state, reason, attempt, scenario, sheet, journal, other);
+        return new Marked(file, state, reason, attempt, scenario, sheet, journal, madeFor, other);
+    }
+
+    /** Whether it was made on the boards of another learner of the class set, however the names are typed. */
+    public boolean onAnothersBoards() {
+        return !madeFor.isEmpty() && !madeFor.strip().equalsIgnoreCase(learner().strip());
     }
 
     /** Empty where the file couldn't be read as an attempt. */

@@ -58,7 +58,15 @@ public final class Marker {
         if (!found.meansToBeAnAttempt()) {
             return Marked.not(name, State.NOT_AN_ATTEMPT, "its first line is no attempt's header");
         }
-        AttemptFile file = Exercise.checked(found.attempt());
+        AttemptFile file;
+        try {
+            file = Exercise.checked(found.attempt());
+        } catch (FileRefused e) {
+            Marked bare = Marked.not(name, State.UNREADABLE, reason(e));
+            return found.header()
+                    .map(a -> Marked.not(name, State.UNREADABLE, reason(e), a, ""))
+                    .orElse(bare);
+        }
         Attempt attempt = file.attempt();
         String journal = journal(attempt.actions());
         Place place = set.placeOf(attempt);
@@ -113,6 +121,7 @@ public final class Marker {
                 Optional.of(scenario),
                 Optional.of(sheet),
                 journal,
+                set.madeFor(scenario),
                 "");
     }
 

@@ -29,6 +29,7 @@ import org.marktwice.rulebook.Verdict;
  * @param slips the one that most learners made first
  * @param attempts every marked attempt, by learner and then by the time it was started
  * @param leftOut the files that could not be marked, by name
+ * @param missing learners of a class set of whom nothing could be marked
  */
 public record Results(
         String title,
@@ -38,7 +39,8 @@ public record Results(
         List<SlipCount> slips,
         Reliability reliability,
         List<Attempted> attempts,
-        List<LeftOut> leftOut) {
+        List<LeftOut> leftOut,
+        List<String> missing) {
     public Results {
         rows = List.copyOf(rows);
         rules = List.copyOf(rules);
@@ -46,6 +48,7 @@ public record Results(
         slips = List.copyOf(slips);
         attempts = List.copyOf(attempts);
         leftOut = List.copyOf(leftOut);
+        missing = List.copyOf(missing);
     }
 
     /** Which of a learner's attempts at the same exercise counts. */
@@ -143,7 +146,8 @@ public record Results(
                     slips(rows),
                     byRule.reliability(),
                     attempts,
-                    leftOut);
+                    leftOut,
+                    set.missing(attempts.stream().map(Attempted::learner).toList()));
         }
     }
 

@@ -45,19 +45,13 @@ public final class ResultsExport {
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             for (List<@Nullable Object> line : learners(results).lines()) {
                 List<Object> cells = new ArrayList<>();
-                for (Object cell : line) cells.add(plain(cell));
+                for (Object cell : line) cells.add(Cells.plain(cell));
                 printer.printRecord(cells);
             }
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory can be written", e);
         }
         return text.toString().getBytes(StandardCharsets.UTF_8);
-    }
-
-    /** A text that a spreadsheet would take for a formula is made a text by an apostrophe. */
-    private static Object plain(@Nullable Object cell) {
-        if (cell == null) return "";
-        return cell instanceof String s && !s.isEmpty() && "=+-@\t".indexOf(s.charAt(0)) >= 0 ? "'" + s : cell;
     }
 
     /** One sheet each for learners, rules, slips, attempts and files left out. */

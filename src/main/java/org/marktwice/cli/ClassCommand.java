@@ -20,7 +20,8 @@ final class ClassCommand implements Runnable {
         return new CommandLine(new ClassCommand())
                 .addSubcommand(new ClassMarkCommand(console))
                 .addSubcommand(new ClassResultsCommand(console))
-                .addSubcommand(new ClassReteachCommand(console));
+                .addSubcommand(new ClassReteachCommand(console))
+                .addSubcommand(new ClassForgetCommand(console));
     }
 
     @Override

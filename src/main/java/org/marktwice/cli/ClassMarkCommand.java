@@ -1,9 +1,13 @@
 package org.marktwice.cli;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Attempt;
@@ -37,9 +41,11 @@ import picocli.CommandLine.Mixin;
             "    learner, started, handedIn   where it could be read",
             "    scenario  the id of the scenario it was made on, where it could be read",
             "    marks, outOf                 where it was marked",
+            "    madeFor   the learner of a class set on whose boards it was made",
             "    sameAs    another file with the very same actions at the same times; it says nothing",
             "              about why, and both are marked",
-            "  counts    how many files of each state"
+            "  counts    how many files of each state",
+            "  missing[] learners of a class set of whom there is no attempt"
         })
 final class ClassMarkCommand implements Callable<Integer> {
     private final Console console;
@@ -62,18 +68,21 @@ final class ClassMarkCommand implements Callable<Integer> {
 
     private void json(ExerciseSet set, BulkMarking files) throws FileRefused, InterruptedException {
         Map<State, Integer> counts = new EnumMap<>(State.class);
+        Set<String> learners = new HashSet<>();
         try (JsonStream out = console.jsonStream()) {
             out.field("scenario", set.scenarios().get(0).id());
             out.field("title", set.title());
             out.list("files");
             marking.run(console, set, files, marked -> {
                 counts.merge(marked.state(), 1, Integer::sum);
+                learners.add(marked.learner());
                 out.item(answer(marked));
             });
             out.endList();
             Map<String, Integer> named = new LinkedHashMap<>();
             for (State state : State.values()) named.put(state.id(), counts.getOrDefault(state, 0));
             out.field("counts", named);
+            out.field("missing", set.missing(learners));
         }
     }
 
@@ -86,16 +95,18 @@ final class ClassMarkCommand implements Callable<Integer> {
         if (attempt != null) {
             fields.and("learner", attempt.learner())
                     .and("started", attempt.started())
-                    .and("handedIn", attempt.handedIn())
                     .and("scenario", attempt.scenario());
+            if (sheet != null || !attempt.actions().isEmpty()) fields.and("handedIn", attempt.handedIn());
         }
         if (sheet != null) fields.and("marks", sheet.marks()).and("outOf", sheet.outOf());
+        if (!marked.madeFor().isEmpty()) fields.and("madeFor", marked.madeFor());
         if (!marked.sameAs().isEmpty()) fields.and("sameAs", marked.sameAs());
         return fields.map();
     }
 
     private void text(ExerciseSet set, BulkMarking files) throws FileRefused, InterruptedException {
         Map<State, Integer> counts = new EnumMap<>(State.class);
+        Set<String> learners = new HashSet<>();
         int longest = files.names().stream().mapToInt(String::length).max().orElse(4);
         String row = "%-" + Math.max(4, Math.min(48, longest)) + "s  %-16s  %-12s  %15s  %s";
         console.line("Attempts at " + set.title() + variants(set) + ": " + Text.count(files.size(), "file", "files"));
@@ -103,6 +114,7 @@ final class ClassMarkCommand implements Callable<Integer> {
         console.line(format(row, "file", "state", "learner", "marks", ""));
         marking.run(console, set, files, marked -> {
             counts.merge(marked.state(), 1, Integer::sum);
+            learners.add(marked.learner());
             console.line(format(
                     row,
                     marked.file(),
@@ -113,6 +125,8 @@ final class ClassMarkCommand implements Callable<Integer> {
         });
         console.line(Text.rule());
         counts.forEach((state, n) -> console.line(format("%5d  %s", n, state.spoken())));
+        List<String> missing = set.missing(learners);
+        if (!missing.isEmpty()) console.line(Text.wrapped("Nothing from: ", String.join(", ", missing)));
     }
 
     private static String variants(ExerciseSet set) {
@@ -125,10 +139,13 @@ final class ClassMarkCommand implements Callable<Integer> {
     }
 
     private static String remark(Marked marked) {
-        String same = marked.sameAs();
-        if (same.isEmpty()) return marked.reason();
-        String said = "same actions at the same times as " + same + "; that alone says nothing about why";
-        return marked.reason().isEmpty() ? said : marked.reason() + "; " + said;
+        List<String> said = new ArrayList<>();
+        if (!marked.reason().isEmpty()) said.add(marked.reason());
+        if (marked.onAnothersBoards()) said.add("made on the boards of " + marked.madeFor());
+        if (!marked.sameAs().isEmpty()) {
+            said.add("same actions at the same times as " + marked.sameAs() + "; that alone says nothing about why");
+        }
+        return String.join("; ", said);
     }
 
     /** What a file brings with it can't break the lines of the list. */

@@ -43,7 +43,8 @@ import picocli.CommandLine.Option;
             "  reliability   alpha (Cronbach's, null where there is none), over so many rules and learners",
             "  distribution  mean, sd, median, quartiles [lower, upper], tenths[10]; of the shares",
             "  attempts[]    every one that was marked: learner, scenario, started, state, marks, outOf, file",
-            "  leftOut[]     file, state, reason"
+            "  leftOut[]     file, state, reason",
+            "  missing[]     learners of a class set of whom nothing could be marked"
         })
 final class ClassResultsCommand implements Callable<Integer> {
     private final Console console;
@@ -112,6 +113,7 @@ final class ClassResultsCommand implements Callable<Integer> {
                                         .and("reason", f.reason())
                                         .map())
                                 .toList())
+                .and("missing", results.missing())
                 .map();
     }
 

@@ -68,7 +68,7 @@ final class FolderMarking {
     }
 
     /** From Java 22 on there is always a console, and it has to be asked whether it is a terminal. */
-    private static boolean atTerminal() {
+    static boolean atTerminal() {
         java.io.Console console = System.console();
         if (console == null) return false;
         try {

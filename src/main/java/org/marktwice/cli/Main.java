@@ -75,6 +75,7 @@ public final class Main {
                 .addSubcommand(new BoardCommand(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new RulesCommand(console))
+                .addSubcommand(new MakeCommand(console))
                 .addSubcommand(ClassCommand.line(console))
                 .setOut(console.out())
                 .setErr(console.err())

@@ -146,6 +146,10 @@ final class ResultsText {
     }
 
     private void leftOut() {
+        if (!results.missing().isEmpty()) {
+            lines.add("");
+            lines.add(Text.wrapped("Nothing marked of: ", String.join(", ", results.missing())));
+        }
         if (results.leftOut().isEmpty()) return;
         head("Not marked", Text.count(results.leftOut().size(), "file", "files"));
         for (Results.LeftOut file : results.leftOut()) {

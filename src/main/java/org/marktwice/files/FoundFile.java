@@ -2,6 +2,9 @@ package org.marktwice.files;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import org.marktwice.bench.Attempt;
 
 /** A file that somebody put into a folder: its bytes, taken in once, and whether it means to be an attempt. */
 public final class FoundFile {
@@ -35,6 +38,17 @@ public final class FoundFile {
             if (same == WORD.length) return true;
         }
         return false;
+    }
+
+    /** What the first line says of it, without its actions, where that much can be read. */
+    public Optional<Attempt> header() {
+        int end = 0;
+        while (end < bytes.length && bytes[end] != '\n') end++;
+        try {
+            return Optional.of(AttemptFile.read(name, Arrays.copyOf(bytes, end)).attempt());
+        } catch (FileRefused e) {
+            return Optional.empty();
+        }
     }
 
     public AttemptFile attempt() throws FileRefused {

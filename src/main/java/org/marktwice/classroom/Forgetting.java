@@ -1,0 +1,175 @@
+package org.marktwice.classroom;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.CSVRecord;
+import org.marktwice.bench.Attempt;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.FoundFile;
+import org.marktwice.files.Save;
+
+/**
+ * What there is about a learner in a folder, and its deletion: attempts by their header, whatever they are called; the
+ * learner's variant of a class set; the learner's lines in tables (CSV with a column "learner"). What may be about the
+ * learner but can't be told is listed, and left.
+ *
+ * @param files to be deleted
+ * @param tables to lose the learner's lines
+ * @param doubtful files that bear the learner's name but don't say inside that they are the learner's
+ */
+public record Forgetting(String learner, List<Path> files, List<Path> tables, List<Path> doubtful) {
+    private static final String TITLE = "learner";
+
+    public Forgetting {
+        files = List.copyOf(files);
+        tables = List.copyOf(tables);
+        doubtful = List.copyOf(doubtful);
+    }
+
+    /** Looks, and changes nothing. Folders in the folder are looked into. */
+    public static Forgetting find(Path folder, String learner) throws FileRefused {
+        if (!Files.isDirectory(folder)) throw new FileRefused(folder.toString(), "there is no such folder");
+        List<Path> all = new ArrayList<>();
+        try {
+            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                    all.add(file);
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (IOException e) {
+            throw new FileRefused(folder.toString(), "the folder can't be read");
+        }
+        all.sort(null);
+        return new Search(learner).over(all);
+    }
+
+    public boolean isEmpty() {
+        return files.isEmpty() && tables.isEmpty();
+    }
+
+    /** Deletes what was found, the doubtful excepted. @throws FileRefused where something can't be; the rest is gone */
+    public void delete() throws FileRefused {
+        Search search = new Search(learner);
+        for (Path table : tables) Save.whole(table, search.without(table));
+        for (Path file : files) {
+            try {
+                Files.deleteIfExists(file);
+            } catch (IOException e) {
+                throw new FileRefused(file.toString(), "it can't be deleted");
+            }
+        }
+    }
+
+    private static final class Search {
+        private final String learner;
+        private final Set<Path> files = new HashSet<>();
+        private final List<Path> tables = new ArrayList<>();
+        private final List<Path> doubtful = new ArrayList<>();
+
+        Search(String learner) {
+            this.learner = who(learner);
+        }
+
+        private static String who(String learner) {
+            return learner.strip().toLowerCase(Locale.ROOT);
+        }
+
+        private boolean is(String name) {
+            return who(name).equals(learner);
+        }
+
+        Forgetting over(List<Path> all) {
+            for (Path file : all) {
+                String name = name(file);
+                if (name.endsWith(".csv")) table(file);
+                else if (isTheirAttempt(file)) files.add(file);
+                else if (bearsTheName(name)) doubtful.add(file);
+            }
+            doubtful.removeAll(files);
+            return new Forgetting(learner, files.stream().sorted().toList(), tables, doubtful);
+        }
+
+        private static String name(Path file) {
+            return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        }
+
+        private boolean isTheirAttempt(Path file) {
+            try {
+                FoundFile found = FoundFile.read(file, file.toString());
+                return found.meansToBeAnAttempt()
+                        && found.header().map(Attempt::learner).filter(this::is).isPresent();
+            } catch (FileRefused e) {
+                return false;
+            }
+        }
+
+        /** Between other letters and digits a name is no name. */
+        private boolean bearsTheName(String name) {
+            int at = name.indexOf(learner);
+            if (at < 0 || learner.isEmpty()) return false;
+            int end = at + learner.length();
+            return (at == 0 || !Character.isLetterOrDigit(name.charAt(at - 1)))
+                    && (end == name.length() || !Character.isLetterOrDigit(name.charAt(end)));
+        }
+
+        private void table(Path file) {
+            try {
+                List<CSVRecord> lines = ClassList.lines(file);
+                int column = column(lines);
+                if (column < 0 || lines.stream().skip(1).noneMatch(l -> isOf(l, column))) return;
+                tables.add(file);
+                Path folder = file.getParent();
+                if (folder == null || !name(file).equals(ClassSet.INDEX)) return;
+                for (ClassSet.Entry entry : ClassSet.entries(folder)) {
+                    Path variant = folder.resolve(entry.file()).normalize();
+                    boolean beside = folder.equals(variant.getParent());
+                    if (is(entry.learner()) && beside && Files.exists(variant)) files.add(variant);
+                }
+            } catch (FileRefused e) {
+                // no table of this program
+                if (bearsTheName(name(file))) doubtful.add(file);
+            }
+        }
+
+        private boolean isOf(CSVRecord line, int column) {
+            return is(Cells.read(ClassList.cell(line, column)));
+        }
+
+        private static int column(List<CSVRecord> lines) {
+            if (lines.isEmpty()) return -1;
+            for (int i = 0; i < lines.get(0).size(); i++) {
+                if (ClassList.cell(lines.get(0), i).equalsIgnoreCase(TITLE)) return i;
+            }
+            return -1;
+        }
+
+        byte[] without(Path table) throws FileRefused {
+            List<CSVRecord> lines = ClassList.lines(table);
+            int column = column(lines);
+            StringBuilder text = new StringBuilder();
+            try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+                for (CSVRecord line : lines) {
+                    if (line == lines.get(0) || !isOf(line, column)) printer.printRecord(line);
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException("a text in memory can be written", e);
+            }
+            return text.toString().getBytes(StandardCharsets.UTF_8);
+        }
+    }
+}

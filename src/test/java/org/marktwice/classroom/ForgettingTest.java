@@ -1,0 +1,89 @@
+package org.marktwice.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.marktwice.files.FileRefused;
+
+/** What there is about a learner goes, and nothing else does. */
+class ForgettingTest {
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void term() throws IOException, FileRefused, Variants.CannotVary {
+        ClassList list = new ClassList(List.of("AB", "CD", "ABC"));
+        Path set = folder.resolve("set");
+        ClassSet.make(Variants.of(Handed.shelf(), 1, 1), "porch-shelf", list, BulkMarking.Progress.NONE)
+                .write(set);
+        put("back/essay.txt", Handed.by("AB", Handed.perfect(), 1));
+        put("back/torn.attempt.jsonl", Handed.by(" ab", Handed.flawed(), 2).substring(0, 1500));
+        put("back/spoilt.attempt.jsonl", Handed.by("AB", Handed.perfect(), 1) + "no action\n{}\n");
+        put("back/AB.attempt.jsonl", Handed.by("CD", Handed.perfect(), 3));
+        put("back/ABC.attempt.jsonl", Handed.by("ABC", Handed.perfect(), 4));
+        put("class.csv", "form,Learner\n7b,AB\n7b,CD\n");
+        put("plain.csv", "name\nAB\n");
+        put("report AB.txt", "about AB");
+    }
+
+    private void put(String name, String text) throws IOException {
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private List<String> names(List<Path> files) {
+        return files.stream()
+                .map(f -> folder.relativize(f).toString().replace('\\', '/'))
+                .toList();
+    }
+
+    @Test
+    void attemptsTheVariantAndLinesOfTablesAreFoundWhateverTheFilesAreCalled() throws FileRefused {
+        Forgetting found = Forgetting.find(folder, "ab ");
+
+        assertThat(names(found.files()))
+                .containsExactly(
+                        "back/essay.txt",
+                        "back/spoilt.attempt.jsonl",
+                        "back/torn.attempt.jsonl",
+                        "set/porch-shelf-AB.scenario.json");
+        assertThat(names(found.tables())).containsExactly("class.csv", "set/index.csv");
+        // the file of another learner bears the name; what is in it says whose it is
+        assertThat(names(found.doubtful())).containsExactly("back/AB.attempt.jsonl", "report AB.txt");
+        assertThat(folder.resolve("back/essay.txt")).exists();
+    }
+
+    @Test
+    void whatWasFoundIsDeletedAndTheOthersKeepTheirs() throws FileRefused, IOException {
+        Forgetting.find(folder, "AB").delete();
+
+        assertThat(Files.readString(folder.resolve("class.csv"))).isEqualToIgnoringNewLines("form,Learner\n7b,CD\n");
+        assertThat(ExerciseSet.read(folder.resolve("set")).learners()).containsExactly("CD", "ABC");
+        assertThat(folder.resolve("back/torn.attempt.jsonl")).doesNotExist();
+        assertThat(folder.resolve("back/AB.attempt.jsonl")).exists();
+        assertThat(folder.resolve("plain.csv")).exists();
+        assertThat(Forgetting.find(folder, "AB").isEmpty()).isTrue();
+    }
+
+    @Test
+    void anIndexThatPointsElsewhereDeletesNothingThere() throws IOException, FileRefused {
+        put("other/index.csv", "learner,file,digest\nAB,../back/ABC.attempt.jsonl,x\n");
+
+        assertThat(names(Forgetting.find(folder, "AB").files())).doesNotContain("back/ABC.attempt.jsonl");
+    }
+
+    @Test
+    void whoIsNotThereAndWhereNothingIsIsSaid() throws FileRefused {
+        assertThat(Forgetting.find(folder, "XY").isEmpty()).isTrue();
+        assertThat(Forgetting.find(folder, "").isEmpty()).isTrue();
+        assertThatThrownBy(() -> Forgetting.find(folder.resolve("none"), "AB")).hasMessageContaining("no such folder");
+    }
+}
