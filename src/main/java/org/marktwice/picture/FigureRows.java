@@ -14,6 +14,15 @@ final class FigureRows {
     private static final float STREAKS = 0.030f;
     private static final float FIBRES = 0.030f;
     private static final float END_GRAIN = 0.95f;
+    /** A rough surface throws less light back. */
+    private static final float ROUGH = 0.04f;
+    /** How far the saw's marks lean, millimetres along for one across. */
+    private static final double SLANT = 0.07;
+    /** Radius of the blade that cut the ends, millimetres. */
+    private static final double BLADE = 160;
+
+    /** Of 256. */
+    private static final int GREYER = 34;
 
     private final WoodFigure figure;
     private final Surface surface;
@@ -46,6 +55,7 @@ final class FigureRows {
     private final ValueNoise.Rows fibres;
     private final ValueNoise.Rows flecks;
     private final ValueNoise.Rows fuzz;
+    private final ValueNoise.Rows saw;
 
     /**
      * @param at the surface's place along its normal's axis; u0, v0 the first pixel's middle; du, dv from pixel to pixel:
@@ -78,6 +88,7 @@ final class FigureRows {
         this.fibres = rows(figure.fibres);
         this.flecks = rows(figure.flecks);
         this.fuzz = rows(figure.fuzz);
+        this.saw = rows(figure.saw);
         columns();
         this.rings = pixel <= WoodFigure.A_POINT ? figure.pointRings() : figure.rings(pixel);
         if (!figure.board.isSheet()) {
@@ -218,11 +229,21 @@ final class FigureRows {
         if (sawn) sawMarks();
     }
 
-    /** Marks of the saw: fine, across the grain, a little slanting and uneven. */
+    /**
+     * Marks of the saw: across the grain and a little slanting on the long surfaces, arcs of a large blade on the ends;
+     * nowhere quite even. Fibres stand up between them.
+     */
     private void sawMarks() {
-        float strength = 0.07f * (float) Math.min(1, 0.9 / pixel);
-        figure.saw.along(0, u0 + 0.07 * v, du, n).addTo(shade, v, axis == 0 ? 0 : 1000, strength);
-        add(fuzz, v, strength * 0.6f, shade);
+        SawMarks marks = figure.sawMarks();
+        Arrays.fill(noise, 0.8f);
+        add(saw, v, 0.35f, noise);
+        double begins = surface.ordinal() * 117.0;
+        for (int i = 0; i < n; i++) {
+            double u = u0 + i * du;
+            double place = axis == 0 ? u + SLANT * v : v + u * u / (2 * BLADE);
+            shade[i] += noise[i] * marks.at(begins + place, pixel) - ROUGH;
+        }
+        add(fuzz, v, 0.04f * (float) Math.min(1, 0.7 / pixel), shade);
     }
 
     private void colours(int[] out, int from) {
@@ -287,15 +308,15 @@ final class FigureRows {
         return 0xFF000000 | red << 16 | green << 8 | blue;
     }
 
-    /** As the saw leaves it: greyer. */
+    /** As the saw leaves it: a little greyer. */
     private static int dull(int colour) {
         int red = (colour >> 16) & 255;
         int green = (colour >> 8) & 255;
         int blue = colour & 255;
         int grey = (red + green + blue) * 85 >> 8;
-        red += (grey - red) * 70 >> 8;
-        green += (grey - green) * 70 >> 8;
-        blue += (grey - blue) * 70 >> 8;
+        red += (grey - red) * GREYER >> 8;
+        green += (grey - green) * GREYER >> 8;
+        blue += (grey - blue) * GREYER >> 8;
         return 0xFF000000 | red << 16 | green << 8 | blue;
     }
 }

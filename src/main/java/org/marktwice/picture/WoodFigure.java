@@ -33,6 +33,7 @@ public final class WoodFigure {
     final ValueNoise saw;
     final ValueNoise fuzz;
     private volatile @Nullable RingTable pointRings;
+    private volatile @Nullable SawMarks sawMarks;
 
     private WoodFigure(Board board, WoodLook look) {
         this.board = board;
@@ -53,8 +54,8 @@ public final class WoodFigure {
         this.streaks = new ValueNoise(seed, 5, 90, 1.7, 1.7);
         this.fibres = new ValueNoise(seed, 6, 15, 0.34, 0.34);
         this.flecks = new ValueNoise(seed, 7, look.pores() > look.rays() ? 8 : 3, 0.36, 0.36);
-        this.saw = new ValueNoise(seed, 8, 1.15, 400, 400);
-        this.fuzz = new ValueNoise(seed, 9, 2.4, 0.6, 0.6);
+        this.saw = new ValueNoise(seed, 10, 70, 16, 16);
+        this.fuzz = new ValueNoise(seed, 9, 3.2, 0.45, 0.45);
     }
 
     public static WoodFigure of(Board board) {
@@ -111,6 +112,15 @@ public final class WoodFigure {
         if (known == null) {
             known = rings(A_POINT);
             pointRings = known;
+        }
+        return known;
+    }
+
+    SawMarks sawMarks() {
+        SawMarks known = sawMarks;
+        if (known == null) {
+            known = new SawMarks(board.facts().seed());
+            sawMarks = known;
         }
         return known;
     }

@@ -21,8 +21,13 @@ import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.Verdict;
+import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Rack;
+import org.marktwice.scenario.Stock;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
+import org.marktwice.timber.Species;
+import org.marktwice.timber.SpeciesTable;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
@@ -51,6 +56,7 @@ public final class Contact {
     }
 
     public static void main(String[] args) throws IOException {
+        System.setProperty("java.awt.headless", "true");
         double scale = args.length > 1 ? Double.parseDouble(args[1]) : 1;
         Contact c = new Contact(new File(args[0]), scale);
         for (Palette pal : List.of(Palette.LIGHT, Palette.DARK)) {
@@ -60,6 +66,8 @@ public final class Contact {
         }
         if (scale == 1) c.species();
         c.randomBoards();
+        c.stockBoards();
+        c.sawnBoards();
         c.closeUps();
         c.figures();
         c.cache.close();
@@ -220,6 +228,37 @@ public final class Contact {
                         .paint(g, BoardPicture.of(b), painter, Palette.LIGHT);
             }
         });
+    }
+
+    /** Twenty boards as the rack gets them from a seed. */
+    private void stockBoards() throws IOException {
+        for (int sheet = 0; sheet < 2; sheet++) {
+            int first = 5 * sheet;
+            sheet("stock-" + (sheet + 1), 1560, 1400, Palette.LIGHT, g -> {
+                for (int i = 0; i < 5; i++) {
+                    Species species = SpeciesTable.byId(Samples.SPECIES.get(first + i)).orElseThrow();
+                    List<Board> rack = Rack.fill(new Stock(70 + first + i, species, 0, 0.7), Samples.shelf(), Practice.DEFAULT);
+                    for (int b = 0; b < 2; b++) one(g, species.id(), rack.get(b), 20 + 780 * b, 20 + 275 * i);
+                }
+            });
+        }
+    }
+
+    private void one(Graphics2D g, String title, Board board, int x, int y) {
+        g.setColor(Palette.LIGHT.of(Ink.INK));
+        g.drawString(title, x, y + 10);
+        Unrolled.in(new Rectangle2D.Double(x, y + 14, 740, 250), board, font)
+                .paint(g, BoardPicture.of(board), painter, Palette.LIGHT);
+    }
+
+    /** Sawn all round, beside the planed ones of {@link #species()}. */
+    private void sawnBoards() throws IOException {
+        Board pine = Samples.pine();
+        for (String id : List.of("scots-pine", "white-ash", "black-walnut")) {
+            Board sawn = Samples.board("W", id, pine.size(), pine.pith().orElseThrow(), 2.4, pine.knots(), 3, Set.of());
+            ImageIO.write(WoodFigure.of(sawn).image(Surface.FACE_1, 3 * scale), "png", new File(folder, "sawn-" + id + ".png"));
+            ImageIO.write(WoodFigure.of(sawn).image(Surface.END_1, 6 * scale), "png", new File(folder, "sawn-end-" + id + ".png"));
+        }
     }
 
     private void closeUps() throws IOException {
