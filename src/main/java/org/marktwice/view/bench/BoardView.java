@@ -169,8 +169,9 @@ public final class BoardView extends JComponent implements PatchView {
         BoardPicture shown = picture;
         int margin = Look.px(MARGIN);
         if (shown == null || getWidth() <= 2 * margin || getHeight() <= 2 * margin) return null;
+        // the shadow falls to the right and below, and fades within a margin and a half
         Rectangle2D area =
-                new Rectangle2D.Double(margin, 1.4 * margin, getWidth() - 2 * margin, getHeight() - 3.5 * margin);
+                new Rectangle2D.Double(margin, 1.4 * margin, getWidth() - 3 * margin, getHeight() - 3.5 * margin);
         Board board = shown.board();
         FormShown form = ShapeShown.form(shape, board);
         // While it moves, the scale goes over from that of the old lie to that of the new one.
