@@ -236,8 +236,10 @@ public final class Contact {
             int first = 5 * sheet;
             sheet("stock-" + (sheet + 1), 1560, 1400, Palette.LIGHT, g -> {
                 for (int i = 0; i < 5; i++) {
-                    Species species = SpeciesTable.byId(Samples.SPECIES.get(first + i)).orElseThrow();
-                    List<Board> rack = Rack.fill(new Stock(70 + first + i, species, 0, 0.7), Samples.shelf(), Practice.DEFAULT);
+                    Species species =
+                            SpeciesTable.byId(Samples.SPECIES.get(first + i)).orElseThrow();
+                    List<Board> rack =
+                            Rack.fill(new Stock(70 + first + i, species, 0, 0.7), Samples.shelf(), Practice.DEFAULT);
                     for (int b = 0; b < 2; b++) one(g, species.id(), rack.get(b), 20 + 780 * b, 20 + 275 * i);
                 }
             });
@@ -256,8 +258,14 @@ public final class Contact {
         Board pine = Samples.pine();
         for (String id : List.of("scots-pine", "white-ash", "black-walnut")) {
             Board sawn = Samples.board("W", id, pine.size(), pine.pith().orElseThrow(), 2.4, pine.knots(), 3, Set.of());
-            ImageIO.write(WoodFigure.of(sawn).image(Surface.FACE_1, 3 * scale), "png", new File(folder, "sawn-" + id + ".png"));
-            ImageIO.write(WoodFigure.of(sawn).image(Surface.END_1, 6 * scale), "png", new File(folder, "sawn-end-" + id + ".png"));
+            ImageIO.write(
+                    WoodFigure.of(sawn).image(Surface.FACE_1, 3 * scale),
+                    "png",
+                    new File(folder, "sawn-" + id + ".png"));
+            ImageIO.write(
+                    WoodFigure.of(sawn).image(Surface.END_1, 6 * scale),
+                    "png",
+                    new File(folder, "sawn-end-" + id + ".png"));
         }
     }
 
