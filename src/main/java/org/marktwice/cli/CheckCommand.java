@@ -14,6 +14,7 @@ import org.marktwice.files.AnyFile;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -22,19 +23,20 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         description = {
-            "Says of each file whether it is fine: a scenario, an attempt or a board.",
+            "Says of each file whether it is fine: a scenario, a draft, an attempt or a board.",
             "Of a scenario it says as well whether it can be solved. An attempt is tried on its scenario where",
             "that is among the files; otherwise only its shape and its words are checked."
         },
         footer = {
             "",
-            "Exit 0: all are fine. 1: a scenario can be read but not solved: some part can't be supplied clear.",
+            "Exit 0: all are fine. 1: a scenario can be read but not solved: some part can't be supplied clear;",
+            "or a draft isn't finished.",
             "2: a file can't be read; the reason is on standard error, one line a file."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "scenarios, attempts and boards")
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "scenarios, drafts of them, attempts and boards")
     private List<Path> files = new ArrayList<>();
 
     CheckCommand(Console console) {
@@ -68,11 +70,21 @@ final class CheckCommand implements Callable<Integer> {
     private int report(Path file, AnyFile any, Map<String, Scenario> scenarios) {
         if (any instanceof AnyFile.OfScenario s) return scenario(file, s.scenario());
         if (any instanceof AnyFile.OfAttempt a) return attempt(file, a.attempt(), scenarios);
+        if (any instanceof AnyFile.OfDraft d) return draft(file, d.draft());
         BoardFile board = ((AnyFile.OfBoard) any).board();
         console.line(file + ": fine: board " + board.board().id() + ", "
                 + Text.count(board.board().knots().size(), "knot", "knots") + ", "
                 + Text.count(board.cuts().size(), "cut", "cuts"));
         return Exit.DONE;
+    }
+
+    private int draft(Path file, Draft draft) {
+        List<Draft.Gap> gaps = draft.gaps();
+        String title = draft.title().isEmpty() ? "without a title" : '"' + draft.title() + '"';
+        console.line(file + ": " + (gaps.isEmpty() ? "fine: " : "not finished: ") + "draft " + title
+                + (gaps.isEmpty() ? "; nothing is missing" : ""));
+        for (Draft.Gap gap : gaps) console.line("  " + gap.says());
+        return gaps.isEmpty() ? Exit.DONE : Exit.NO;
     }
 
     private int scenario(Path file, Scenario scenario) {

@@ -3,6 +3,7 @@ package org.marktwice.drawing;
 import static org.marktwice.drawing.Refusals.refused;
 import static org.marktwice.timber.Figures.mm;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -29,7 +30,34 @@ final class JointChecks {
             if (!ids.add(joint.id())) throw refused(where + ".id", "Two joints have the id \"%s\"", joint.id());
             checks.check(joint, where);
         }
-        checks.everyOverlapIsJoined(parts);
+        List<DrawingRefused> unjoined = checks.overlapsWithoutJoint(parts, parts);
+        if (!unjoined.isEmpty()) throw unjoined.get(0);
+    }
+
+    /**
+     * Everything that is wrong with the joints, and every overlap without one.
+     *
+     * @param all the parts by whose order places are told
+     * @param parts those that can be joined
+     * @param sound takes the joints that can be cut
+     */
+    static List<DrawingRefused> refusals(List<Part> all, List<Part> parts, List<Joint> joints, List<Joint> sound) {
+        JointChecks checks = new JointChecks(parts);
+        List<DrawingRefused> refusals = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (int i = 0; i < joints.size(); i++) {
+            String where = "joints[" + i + "]";
+            Joint joint = joints.get(i);
+            try {
+                if (!ids.add(joint.id())) throw refused(where + ".id", "Two joints have the id \"%s\"", joint.id());
+                checks.check(joint, where);
+                sound.add(joint);
+            } catch (DrawingRefused e) {
+                refusals.add(e);
+            }
+        }
+        if (!all.isEmpty()) refusals.addAll(checks.overlapsWithoutJoint(all, parts));
+        return refusals;
     }
 
     private void check(Joint joint, String where) throws DrawingRefused {
@@ -75,22 +103,24 @@ final class JointChecks {
         return part;
     }
 
-    private void everyOverlapIsJoined(List<Part> all) throws DrawingRefused {
-        for (int j = 1; j < all.size(); j++) {
+    private List<DrawingRefused> overlapsWithoutJoint(List<Part> all, List<Part> parts) {
+        List<DrawingRefused> found = new ArrayList<>();
+        for (int j = 1; j < parts.size(); j++) {
             for (int i = 0; i < j; i++) {
-                Part one = all.get(i);
-                Part other = all.get(j);
+                Part one = parts.get(i);
+                Part other = parts.get(j);
                 Optional<Box> overlap = one.box().overlap(other.box(), Drawing.TOLERANCE);
                 if (overlap.isPresent() && !joined.containsKey(Set.of(one.id(), other.id()))) {
-                    throw refused(
-                            "parts[" + j + "]",
+                    found.add(refused(
+                            "parts[" + all.indexOf(other) + "]",
                             "%s and %s overlap by %s without a joint",
                             one.name(),
                             other.name(),
-                            mm(overlap.get()));
+                            mm(overlap.get())));
                 }
             }
         }
+        return found;
     }
 
     private static void touching(String kind, Part in, Part takes, Optional<Box> overlap, String where)

@@ -25,6 +25,12 @@ final class OverallCheck {
         }
     }
 
+    /** The overall size of these parts. */
+    static Overall overall(List<Part> parts) {
+        Box box = around(parts);
+        return new Overall(box.extent(0), box.extent(1), box.extent(2));
+    }
+
     /** @param parts one at least */
     static Box around(List<Part> parts) {
         Vector3d low = new Vector3d(parts.get(0).box().min());

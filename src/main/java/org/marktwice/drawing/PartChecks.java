@@ -5,6 +5,7 @@ import static org.marktwice.timber.Figures.mm;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,17 +22,31 @@ final class PartChecks {
             Part part = parts.get(i);
             String where = "parts[" + i + "]";
             if (!ids.add(part.id())) throw refused(where + ".id", "Two parts have the id \"%s\"", part.id());
-            lies(part, where);
-            if (part.takesMarks()) {
-                marks(part, where);
-            } else if (!part.faceSide().isEmpty() || !part.faceEdge().isEmpty()) {
-                String list = part.faceSide().isEmpty() ? ".faceEdge" : ".faceSide";
-                throw refused(
-                        where + list,
-                        "%s is %s and takes no face marks",
-                        part.name(),
-                        part.stuff() == PartStuff.SHEET ? "sheet stuff" : "to be shaped");
-            }
+            check(part, where);
+        }
+    }
+
+    /** What is wrong with a part by itself; empty where nothing is. */
+    static Optional<DrawingRefused> refusal(Part part, String where) {
+        try {
+            check(part, where);
+            return Optional.empty();
+        } catch (DrawingRefused e) {
+            return Optional.of(e);
+        }
+    }
+
+    private static void check(Part part, String where) throws DrawingRefused {
+        lies(part, where);
+        if (part.takesMarks()) {
+            marks(part, where);
+        } else if (!part.faceSide().isEmpty() || !part.faceEdge().isEmpty()) {
+            String list = part.faceSide().isEmpty() ? ".faceEdge" : ".faceSide";
+            throw refused(
+                    where + list,
+                    "%s is %s and takes no face marks",
+                    part.name(),
+                    part.stuff() == PartStuff.SHEET ? "sheet stuff" : "to be shaped");
         }
     }
 

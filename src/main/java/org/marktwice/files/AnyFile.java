@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 
 /** A file of any kind that the program has, told by what it says it is. */
@@ -15,6 +16,8 @@ public sealed interface AnyFile {
 
     record OfBoard(BoardFile board) implements AnyFile {}
 
+    record OfDraft(Draft draft) implements AnyFile {}
+
     static AnyFile read(Path file) throws FileRefused {
         String name = file.toString();
         byte[] bytes = Bytes.read(file);
@@ -22,6 +25,7 @@ public sealed interface AnyFile {
             case SCENARIO -> new OfScenario(ScenarioFile.read(name, bytes));
             case ATTEMPT -> new OfAttempt(AttemptFile.read(name, bytes));
             case BOARD -> new OfBoard(BoardFile.read(name, bytes));
+            case DRAFT -> new OfDraft(DraftFile.read(name, bytes));
         };
     }
 
@@ -55,6 +59,7 @@ public sealed interface AnyFile {
 
     private static Format byName(String name) {
         if (name.endsWith(".jsonl")) return Format.ATTEMPT;
+        if (name.endsWith(DraftFile.ENDING)) return Format.DRAFT;
         return name.endsWith(".board.json") ? Format.BOARD : Format.SCENARIO;
     }
 }

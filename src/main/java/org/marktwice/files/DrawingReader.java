@@ -28,7 +28,8 @@ final class DrawingReader {
         Fields in = Fields.of(json, "a drawing (an object)", List.of("overall", "parts", "joints"));
         Overall overall = overall(in.need("overall"));
         List<Part> parts = parts(in.need("parts"));
-        List<Joint> joints = JointReader.joints(in.get("joints"), parts);
+        List<Joint> joints = JointReader.joints(
+                in.get("joints"), parts.stream().map(Part::id).toList());
         try {
             return Drawing.of(overall, parts, joints);
         } catch (DrawingRefused e) {
@@ -72,7 +73,7 @@ final class DrawingReader {
                 looks(in.get("faceEdge")));
     }
 
-    private static List<Direction> looks(Optional<Json> json) throws FileRefused {
+    static List<Direction> looks(Optional<Json> json) throws FileRefused {
         if (json.isEmpty()) return List.of();
         return Values.list(json.get(), "a list of directions", 0, DrawingReader::direction);
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Joint;
-import org.marktwice.drawing.Part;
 
 /** The joints of a drawing: each kind has its own fields. */
 final class JointReader {
@@ -39,12 +38,12 @@ final class JointReader {
 
     private JointReader() {}
 
-    static List<Joint> joints(Optional<Json> json, List<Part> parts) throws FileRefused {
+    static List<Joint> joints(Optional<Json> json, List<String> parts) throws FileRefused {
         if (json.isEmpty()) return List.of();
         return Values.list(json.get(), "a list of joints", 0, joint -> joint(joint, parts));
     }
 
-    private static Joint joint(Json json, List<Part> parts) throws FileRefused {
+    private static Joint joint(Json json, List<String> parts) throws FileRefused {
         Json.Member word = Fields.object(json, "a joint (an object)").members().get("kind");
         if (word == null) throw json.place().refuse("the field \"kind\" is missing");
         Kind kind = Values.word(word.value(), Kind.values(), Kind::id);
@@ -95,10 +94,9 @@ final class JointReader {
                 in.number("length", Range.SIZE));
     }
 
-    private static String partId(Json json, List<Part> parts) throws FileRefused {
+    private static String partId(Json json, List<String> parts) throws FileRefused {
         String id = Id.WORD.read(json);
-        if (parts.stream().anyMatch(p -> p.id().equals(id))) return id;
-        throw json.expected("a part of the drawing ("
-                + Words.allOf(parts.stream().map(Part::id).toList()) + ")");
+        if (parts.contains(id)) return id;
+        throw json.expected("a part of the drawing (" + Words.allOf(parts) + ")");
     }
 }

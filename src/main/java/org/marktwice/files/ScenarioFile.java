@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.scenario.Practice;
@@ -15,8 +16,8 @@ import org.marktwice.timber.Board;
 
 /** Reads scenarios ({@code *.scenario.json}). */
 public final class ScenarioFile {
-    private static final List<String> KNOWN =
-            List.of("format", "id", "title", "level", "brief", "stages", "practice", "drawing", "boards", "stock");
+    private static final List<String> KNOWN = List.of(
+            "format", "id", "title", "level", "brief", "stages", "practice", "drawing", "boards", "stock", "minutes");
 
     private ScenarioFile() {}
 
@@ -52,10 +53,16 @@ public final class ScenarioFile {
                 drawing,
                 stock.isPresent() ? StockReader.boards(stock.get(), drawing, set, id) : boards(in.need("boards"), id),
                 stock,
+                minutes(in.get("minutes")),
                 Bytes.digest(bytes));
     }
 
-    private static List<Board> boards(Json json, String scenario) throws FileRefused {
+    static OptionalInt minutes(Optional<Json> json) throws FileRefused {
+        if (json.isEmpty()) return OptionalInt.empty();
+        return OptionalInt.of(Values.whole(json.get(), 1, Scenario.MOST_MINUTES));
+    }
+
+    static List<Board> boards(Json json, String scenario) throws FileRefused {
         Set<String> ids = new HashSet<>();
         List<Board> boards = new ArrayList<>();
         for (Json item : Values.items(json, "a list of boards", 1)) {

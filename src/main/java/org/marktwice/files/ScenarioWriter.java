@@ -30,6 +30,7 @@ public final class ScenarioWriter {
         out.put("level", scenario.level());
         if (!scenario.brief().isEmpty()) out.put("brief", scenario.brief());
         out.put("stages", scenario.stages().stream().map(Stage::id).toList());
+        scenario.minutes().ifPresent(m -> out.put("minutes", m));
         Map<String, Object> practice = practice(scenario.practice());
         if (!practice.isEmpty()) out.put("practice", practice);
         out.put("drawing", drawing(scenario.drawing()));
@@ -40,7 +41,7 @@ public final class ScenarioWriter {
         return JsonText.pretty(out).getBytes(StandardCharsets.UTF_8);
     }
 
-    private static Map<String, Object> practice(Practice practice) {
+    static Map<String, Object> practice(Practice practice) {
         Practice standard = Practice.DEFAULT;
         Map<String, Object> out = new LinkedHashMap<>();
         if (practice.faceSide() != standard.faceSide())
@@ -106,11 +107,11 @@ public final class ScenarioWriter {
         return out;
     }
 
-    private static List<String> directions(Collection<Direction> directions) {
+    static List<String> directions(Collection<Direction> directions) {
         return directions.stream().map(Direction::id).toList();
     }
 
-    private static Map<String, Object> joint(Joint joint) {
+    static Map<String, Object> joint(Joint joint) {
         Map<String, Object> out = pair("id", joint.id(), "kind", joint.kind());
         out.put("in", joint.in());
         out.put("takes", joint.takes());
@@ -134,7 +135,7 @@ public final class ScenarioWriter {
         return out;
     }
 
-    private static Map<String, Object> stock(Stock stock) {
+    static Map<String, Object> stock(Stock stock) {
         Map<String, Object> out =
                 pair("seed", stock.seed(), "species", stock.species().id());
         if (stock.spare() > 0) out.put("spare", stock.spare());

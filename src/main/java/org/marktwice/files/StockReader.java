@@ -19,17 +19,21 @@ final class StockReader {
         Optional<Json> json = scenario.get("stock");
         if (json.isEmpty()) return Optional.empty();
         scenario.refuse("boards", "they are grown from the stock");
-        Fields in = Fields.of(json.get(), "a stock (an object)", KNOWN);
+        Stock stock = stock(json.get());
+        Optional<String> refusal = Rack.refusal(drawing);
+        if (refusal.isPresent()) throw json.get().place().refuse(refusal.get());
+        return Optional.of(stock);
+    }
+
+    static Stock stock(Json json) throws FileRefused {
+        Fields in = Fields.of(json, "a stock (an object)", KNOWN);
         int seed = Values.whole(in.need("seed"), 0, Integer.MAX_VALUE);
         Optional<Json> spare = in.get("spare");
-        Stock stock = new Stock(
+        return new Stock(
                 seed,
                 BoardReader.species(in.need("species")),
                 spare.isPresent() ? Values.whole(spare.get(), 0, Stock.MOST_SPARE) : 0,
                 in.number("difficulty", Range.of(0, 1), Stock.DIFFICULTY));
-        Optional<String> refusal = Rack.refusal(drawing);
-        if (refusal.isPresent()) throw in.place().refuse(refusal.get());
-        return Optional.of(stock);
     }
 
     /** They look as they would if the file gave them one by one. */

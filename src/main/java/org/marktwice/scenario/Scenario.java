@@ -2,6 +2,7 @@ package org.marktwice.scenario;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.timber.Board;
 
@@ -9,6 +10,7 @@ import org.marktwice.timber.Board;
  * What is set: a drawing, the boards on the rack, the stages asked for and the workshop's practice.
  *
  * @param stock what the boards were grown from; empty where they were given one by one
+ * @param minutes about how long a learner should take; a hint, and never marked
  * @param digest {@code sha256:…} of the file as read; empty where the scenario was not read from a file
  */
 public record Scenario(
@@ -21,7 +23,11 @@ public record Scenario(
         Drawing drawing,
         List<Board> boards,
         Optional<Stock> stock,
+        OptionalInt minutes,
         String digest) {
+    /** No exercise takes longer than a school day. */
+    public static final int MOST_MINUTES = 600;
+
     public Scenario {
         stages = List.copyOf(stages);
         boards = List.copyOf(boards);
@@ -39,6 +45,26 @@ public record Scenario(
             List<Board> boards,
             String digest) {
         this(id, title, level, brief, stages, practice, drawing, boards, Optional.empty(), digest);
+    }
+
+    /** Without a hint of the time. */
+    public Scenario(
+            String id,
+            String title,
+            int level,
+            String brief,
+            List<Stage> stages,
+            Practice practice,
+            Drawing drawing,
+            List<Board> boards,
+            Optional<Stock> stock,
+            String digest) {
+        this(id, title, level, brief, stages, practice, drawing, boards, stock, OptionalInt.empty(), digest);
+    }
+
+    /** The same exercise with other boards, given one by one; as long as it is not written, without a digest. */
+    public Scenario withBoards(List<Board> others) {
+        return new Scenario(id, title, level, brief, stages, practice, drawing, others, Optional.empty(), minutes, "");
     }
 
     public Optional<Board> board(String boardId) {

@@ -71,7 +71,15 @@ final class Exercises {
         return n + " " + what + (n == 1 ? "" : "s");
     }
 
+    /** When one is told, and about how long it takes where the exercise says so. */
     static String told(Scenario scenario) {
+        String when = whenTold(scenario);
+        return scenario.minutes().isPresent()
+                ? when + " Allow about " + count(scenario.minutes().getAsInt(), "minute") + "."
+                : when;
+    }
+
+    private static String whenTold(Scenario scenario) {
         return switch (scenario.practice().guidance()) {
             case EACH_STEP -> "You are told after each step.";
             case EACH_PART -> "You are told when a part is settled.";

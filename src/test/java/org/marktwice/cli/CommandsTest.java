@@ -431,4 +431,18 @@ class CommandsTest {
     void theVersionIsOneLine() {
         assertThat(marktwice("--version").out()).startsWith("Marktwice ").hasLineCount(1);
     }
+
+    @Test
+    void checkSaysWhatADraftLacks() throws IOException {
+        Path draft = folder.resolve("half.draft.json");
+        Files.writeString(
+                draft,
+                "{\"format\": \"marktwice-draft/1\", \"title\": \"Half\", \"level\": 1, \"stages\": [\"faces\"],"
+                        + " \"parts\": []}");
+        Ran ran = marktwice("check", draft);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out().lines().toList())
+                .containsExactly(
+                        draft + ": not finished: draft \"Half\"", "  It has no parts yet", "  It has no boards yet");
+    }
 }

@@ -127,7 +127,9 @@ class WrongUseTest {
     @MethodSource("brokenFiles")
     void aBrokenFileIsMetByItsLine(Path file) throws IOException {
         String line = Files.readString(Path.of(file + ".expected.txt")).strip();
-        Ran ran = file.toString().endsWith(".jsonl") ? marktwice("mark", SCENARIO, file) : marktwice("solve", file);
+        Ran ran = file.toString().endsWith(".jsonl")
+                ? marktwice("mark", SCENARIO, file)
+                : marktwice(file.toString().endsWith(".draft.json") ? "check" : "solve", file);
         assertRefused(ran, file.getParent() + File.separator + line);
         if (OTHERWISE_FINE.contains(file.getFileName().toString())) return;
         Ran checked =

@@ -15,9 +15,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every file {@code *-broken.*} is refused with the line written beside it. */
 class BrokenFilesTest {
     /** Fixed, so that scanning nothing can't pass. */
-    private static final int SCENARIOS = 72;
+    private static final int SCENARIOS = 73;
 
     private static final int ATTEMPTS = 34;
+    private static final int DRAFTS = 4;
 
     static List<String> brokenFiles() throws IOException {
         try (Stream<Path> files = Files.list(Samples.BROKEN)) {
@@ -36,7 +37,10 @@ class BrokenFilesTest {
         assertThat(brokenFiles())
                 .filteredOn(f -> f.endsWith("-broken.attempt.jsonl"))
                 .hasSize(ATTEMPTS);
-        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS);
+        assertThat(brokenFiles())
+                .filteredOn(f -> f.endsWith("-broken.draft.json"))
+                .hasSize(DRAFTS);
+        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS);
     }
 
     @ParameterizedTest
@@ -53,6 +57,7 @@ class BrokenFilesTest {
 
     private static void read(String name, byte[] bytes) throws FileRefused {
         if (name.endsWith(".attempt.jsonl")) AttemptFile.open(name, bytes, Samples.scenario());
+        else if (name.endsWith(DraftFile.ENDING)) DraftFile.read(name, bytes);
         else ScenarioFile.read(name, bytes);
     }
 }

@@ -25,6 +25,7 @@ class SchemaTest {
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     static final Schema SCENARIO = schema("scenario");
+    static final Schema DRAFT = schema("draft");
     static final Schema BOARD = schema("board");
     static final Schema LINE = schema("attempt-line");
 
@@ -50,6 +51,7 @@ class SchemaTest {
             "sheet-part-with-marks",
             "timber-part-without-marks",
             "unknown-part-in-joint",
+            "joint-of-an-unknown-part",
             "cup-ratio",
             "stock-part-too-long",
             "another-scenario",
@@ -142,7 +144,7 @@ class SchemaTest {
         if (NOT_JSON.contains(what)) return;
         boolean taken = name.endsWith(".jsonl")
                 ? lines(text).stream().allMatch(line -> takes(LINE, line))
-                : takes(SCENARIO, text);
+                : takes(name.endsWith(DraftFile.ENDING) ? DRAFT : SCENARIO, text);
         assertThat(taken).isEqualTo(BEYOND_A_SCHEMA.contains(what));
     }
 
