@@ -70,16 +70,22 @@ final class Laid {
         for (int i = 0; i < boards.size(); i++) {
             Part part = drawing.parts().get(i);
             Board board = boards.get(i);
-            Turn turn = Turn.facing(
-                            Surface.FACE_1,
-                            part.faceSide().get(0),
-                            Surface.EDGE_1,
-                            part.faceEdge().get(0))
-                    .orElseThrow();
+            Turn turn = turn(part);
             laid.does(new Action.Name(1, board.id(), part.id(), new SurfacePoint(Surface.FACE_1, 1, 1)));
             laid.does(new Action.Turning(2, board.id(), turn.named(), new Trim(Surface.END_1, trim)));
         }
         return laid;
+    }
+
+    /** A part without marks lies any way that its length allows. */
+    private static Turn turn(Part part) {
+        if (!part.takesMarks()) return Turn.in(part, false).get(0);
+        return Turn.facing(
+                        Surface.FACE_1,
+                        part.faceSide().get(0),
+                        Surface.EDGE_1,
+                        part.faceEdge().get(0))
+                .orElseThrow();
     }
 
     Laid does(Action action) {

@@ -1,0 +1,328 @@
+package org.marktwice.fit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.joml.Vector3d;
+import org.joml.Vector3dc;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.BoardState;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Drawing;
+import org.marktwice.drawing.JobAxis;
+import org.marktwice.drawing.Joint;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
+import org.marktwice.timber.Climate;
+
+/**
+ * The job as it would come out: each board cut exactly to the lines on it, and the parts put together without glue. Parts
+ * are shifted to where their joints want them and never tilted: what is out of square shows as a gap, as a step, or as
+ * diagonals that differ. In the job's frame, millimetres.
+ */
+public final class DryFit {
+    private final Drawing drawing;
+    private final Map<String, Made> made;
+    private final Map<String, Vector3d> moved = new LinkedHashMap<>();
+    private final List<JointFit> joints;
+    private final Making making;
+
+    /**
+     * How the lines were struck, and what the wood has done since.
+     *
+     * @param moistures the moisture of each board in percent once the job has settled; null where it is as it was
+     */
+    private record Making(Bench bench, Hand hand, Tools tools, @Nullable ToDoubleFunction<Board> moistures) {}
+
+    /**
+     * A part in the dry fit.
+     *
+     * @param board what it is made of
+     * @param moved from where it is drawn
+     * @param wider by how much the room has made the board wider
+     * @param thicker by how much it has made it thicker
+     */
+    public record PartFit(Part part, Board board, Vector3dc moved, double wider, double thicker) {}
+
+    /** An overall size. @param made as it comes out; empty while not all of it is set out */
+    public record SizeFit(JobAxis axis, double drawn, OptionalDouble made) {
+        /** How much too large it is; below 0 too small. */
+        public OptionalDouble off() {
+            return made.isPresent() ? OptionalDouble.of(made.getAsDouble() - drawn) : OptionalDouble.empty();
+        }
+    }
+
+    /** Surfaces of two joined parts that are drawn in one plane. @param step by how much the second stands out */
+    public record Step(Joint joint, String one, String other, Direction looks, double step) {}
+
+    private DryFit(Making making) {
+        this.making = making;
+        this.drawing = making.bench().scenario().drawing();
+        this.made = made(making);
+        Map<Joint, List<Seat>> seats = new LinkedHashMap<>();
+        for (Joint joint : drawing.joints()) {
+            if (state(joint) == JointFit.State.TOGETHER) seats.put(joint, Seats.of(drawing, joint));
+        }
+        for (String part : made.keySet()) moved.put(part, new Vector3d());
+        for (int axis = 0; axis < 3; axis++) settle(axis, seats);
+        this.joints = drawing.joints().stream()
+                .map(j -> fit(j, seats.getOrDefault(j, List.of())))
+                .toList();
+    }
+
+    /** As an exact hand with true tools struck the lines. */
+    public static DryFit of(Bench bench) {
+        return of(bench, Hand.EXACT, Tools.TRUE);
+    }
+
+    public static DryFit of(Bench bench, Hand hand, Tools tools) {
+        return new DryFit(new Making(bench, hand, tools, null));
+    }
+
+    /** The same job after it has stood in a room until its wood had settled. */
+    public DryFit in(Climate room) {
+        double moisture = room.settledMoisture();
+        return new DryFit(new Making(making.bench(), making.hand(), making.tools(), board -> moisture));
+    }
+
+    private static Map<String, Made> made(Making making) {
+        Map<String, Made> all = new LinkedHashMap<>();
+        Bench bench = making.bench();
+        for (Part part : bench.scenario().drawing().parts()) {
+            for (BoardState state : bench.namedAs(part)) {
+                Optional<Placing> placing = bench.placing(state);
+                if (placing.isEmpty() || all.containsKey(part.id())) continue;
+                TrueLines lines = TrueLines.of(bench, state, making.hand(), making.tools());
+                ToDoubleFunction<Board> moistures = making.moistures();
+                Made.Grown grown = moistures == null
+                        ? Made.Grown.NOT
+                        : Movement.grown(state.board(), moistures.applyAsDouble(state.board()));
+                all.put(part.id(), new Made(SetOut.of(placing.get(), state, lines), grown));
+            }
+        }
+        return all;
+    }
+
+    private JointFit.State state(Joint joint) {
+        Made in = made.get(joint.in());
+        Made takes = made.get(joint.takes());
+        if (in == null || takes == null) return JointFit.State.NO_BOARD;
+        JointFit.Share one = share(in, joint);
+        JointFit.Share other = share(takes, joint);
+        boolean open = one.missing() + other.missing() > 0
+                || Seats.of(drawing, joint).stream()
+                        .anyMatch(s -> in.at(s, s.inBelow()).isEmpty()
+                                || takes.at(s, !s.inBelow()).isEmpty());
+        if (open) return JointFit.State.NOT_SET_OUT;
+        return one.misplaced() + other.misplaced() > 0 ? JointFit.State.WRONG_SIDE : JointFit.State.TOGETHER;
+    }
+
+    private static JointFit.Share share(Made made, Joint joint) {
+        List<SetOut.Marked> sides = made.out().marked(joint.id());
+        double off = sides.stream()
+                .filter(m -> m.side().isSquared() && m.line() != null)
+                .mapToDouble(SetOut.Marked::off)
+                .average()
+                .orElse(0);
+        int missing = (int) sides.stream().filter(m -> m.line() == null).count();
+        int misplaced = (int) sides.stream().filter(m -> !m.onItsSurface()).count();
+        return new JointFit.Share(made.board().id(), off, missing, misplaced);
+    }
+
+    private void settle(int axis, Map<Joint, List<Seat>> seats) {
+        List<String> parts = List.copyOf(made.keySet());
+        double[] drawn = parts.stream().mapToDouble(p -> drawn(need(p), axis)).toArray();
+        Settling settling = new Settling(drawn);
+        seats.forEach((joint, all) -> {
+            for (Seat seat : all) {
+                if (seat.axis() != axis) continue;
+                int in = parts.indexOf(joint.in());
+                int takes = parts.indexOf(joint.takes());
+                boolean peg = seat.kind() == Seat.Kind.PEGGED;
+                settling.seat(
+                        seat.inBelow() ? in : takes, seat.inBelow() ? takes : in, open(joint, seat).tight(), peg);
+            }
+        });
+        double[] to = settling.moved();
+        for (int i = 0; i < to.length; i++) moved(parts.get(i)).setComponent(axis, to[i]);
+    }
+
+    /** By how much the part is to be moved along an axis so that its reference surface lies as drawn. */
+    private static double drawn(Made made, int axis) {
+        Part part = made.part();
+        Direction looks = reference(part, axis);
+        Optional<Span> found = made.surface(looks);
+        if (found.isEmpty()) return 0;
+        double at = looks.sign() > 0 ? part.box().max(axis) : part.box().min(axis);
+        return at - found.get().middle();
+    }
+
+    /** Where the surface looks that the part is laid by: its face side, its face edge, its low end. */
+    private static Direction reference(Part part, int axis) {
+        for (List<Direction> marks : List.of(part.faceSide(), part.faceEdge())) {
+            for (Direction d : marks) {
+                if (d.axis() == axis) return d;
+            }
+        }
+        return Direction.on(axis, -1);
+    }
+
+    /** How far the two parts are apart in a seat before they are moved. */
+    private Apart open(Joint joint, Seat seat) {
+        Span in = need(joint.in()).at(seat, seat.inBelow()).orElseThrow();
+        Span takes = need(joint.takes()).at(seat, !seat.inBelow()).orElseThrow();
+        Span below = seat.inBelow() ? in : takes;
+        Span above = seat.inBelow() ? takes : in;
+        if (seat.kind() == Seat.Kind.PEGGED) {
+            double apart = above.middle() - below.middle();
+            return new Apart(apart, apart);
+        }
+        return new Apart(above.low() - below.high(), above.high() - below.low());
+    }
+
+    private record Apart(double tight, double wide) {}
+
+    private JointFit fit(Joint joint, List<Seat> seats) {
+        Made in = made.get(joint.in());
+        Made takes = made.get(joint.takes());
+        return new JointFit(
+                joint,
+                state(joint),
+                seats.stream().map(s -> fit(joint, s)).toList(),
+                in == null ? null : share(in, joint),
+                takes == null ? null : share(takes, joint));
+    }
+
+    private JointFit.SeatFit fit(Joint joint, Seat seat) {
+        Apart apart = open(joint, seat);
+        double come = moved(joint.takes()).get(seat.axis()) - moved(joint.in()).get(seat.axis());
+        double opened = seat.inBelow() ? come : -come;
+        boolean hidden = need(joint.in()).isBlind(seat, seat.inBelow());
+        if (seat.kind() == Seat.Kind.PEGGED) {
+            double aside = Math.abs(apart.tight() + opened);
+            return new JointFit.SeatFit(seat, -aside, aside, true);
+        }
+        return new JointFit.SeatFit(seat, apart.tight() + opened, apart.wide() + opened, hidden);
+    }
+
+    private Made need(String part) {
+        return Optional.ofNullable(made.get(part)).orElseThrow();
+    }
+
+    private Vector3d moved(String part) {
+        return Optional.ofNullable(moved.get(part)).orElseThrow();
+    }
+
+    public Drawing drawing() {
+        return drawing;
+    }
+
+    /** Every joint of the drawing, in its order. */
+    public List<JointFit> joints() {
+        return joints;
+    }
+
+    public JointFit joint(String id) {
+        return joints.stream().filter(j -> j.joint().id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** The parts that have a board which lies in the job, in the drawing's order. */
+    public List<PartFit> parts() {
+        return made.values().stream()
+                .map(m -> new PartFit(
+                        m.part(),
+                        m.board(),
+                        moved(m.part().id()),
+                        m.board().size().width() * (m.grown().width() - 1),
+                        m.board().size().thickness() * (m.grown().thickness() - 1)))
+                .toList();
+    }
+
+    /** How a part's board was set out; empty while none lies in the job. */
+    public Optional<SetOut> setOut(String part) {
+        return Optional.ofNullable(made.get(part)).map(Made::out);
+    }
+
+    /** Whether every part has its board, cut to length, and every joint can be put together. */
+    public boolean isWhole() {
+        return made.size() == drawing.parts().size()
+                && joints.stream().allMatch(j -> j.state() == JointFit.State.TOGETHER)
+                && made.values().stream().allMatch(DryFit::isCutToLength);
+    }
+
+    private static boolean isCutToLength(Made made) {
+        return made.out().marked().stream().noneMatch(m -> m.side().isEnd() && m.line() == null);
+    }
+
+    /** The three overall sizes. */
+    public List<SizeFit> sizes() {
+        return Stream.of(JobAxis.values())
+                .map(a -> new SizeFit(a, drawing.overall().along(a), size(a.ordinal())))
+                .toList();
+    }
+
+    private OptionalDouble size(int axis) {
+        if (!isWhole()) return OptionalDouble.empty();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Made m : made.values()) {
+            low = Math.min(low, side(m, Direction.on(axis, -1)).orElseThrow());
+            high = Math.max(high, side(m, Direction.on(axis, +1)).orElseThrow());
+        }
+        return OptionalDouble.of(high - low);
+    }
+
+    /** Where a part's side comes to lie along its axis. */
+    private Optional<Double> side(Made m, Direction looks) {
+        return m.surface(looks).map(s -> s.middle() + moved(m.part().id()).get(looks.axis()));
+    }
+
+    /** Where a part comes to lie, its cuts apart; as drawn on a side where it has not been cut to length. Empty while it has no board. */
+    public Optional<Box> box(String part) {
+        return Optional.ofNullable(made.get(part)).map(m -> {
+            Box box = m.part().box();
+            for (int axis = 0; axis < 3; axis++) {
+                double low = side(m, Direction.on(axis, -1)).orElse(box.min(axis));
+                double high = side(m, Direction.on(axis, +1)).orElse(box.max(axis));
+                box = box.with(axis, low, high);
+            }
+            return box;
+        });
+    }
+
+    /** The rectangles that pairs of parallel parts stand round, with their diagonals; none until the job is whole. */
+    public List<Rectangle> rectangles() {
+        return isWhole() ? Rectangle.all(this) : List.of();
+    }
+
+    /** How flush surfaces of joined parts come that are drawn in one plane; of joints that can be put together. */
+    public List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        for (JointFit fit : joints) {
+            if (fit.state() != JointFit.State.TOGETHER) continue;
+            Made in = need(fit.joint().in());
+            Made takes = need(fit.joint().takes());
+            for (Direction looks : Direction.values()) step(fit.joint(), in, takes, looks).ifPresent(steps::add);
+        }
+        return steps;
+    }
+
+    private Optional<Step> step(Joint joint, Made in, Made takes, Direction looks) {
+        int axis = looks.axis();
+        double one = looks.sign() > 0 ? in.part().box().max(axis) : in.part().box().min(axis);
+        double other = looks.sign() > 0
+                ? takes.part().box().max(axis)
+                : takes.part().box().min(axis);
+        if (Math.abs(one - other) > Drawing.TOLERANCE) return Optional.empty();
+        return side(in, looks)
+                .flatMap(a -> side(takes, looks).map(b -> new Step(joint, joint.in(), joint.takes(), looks, (b - a) * looks.sign())));
+    }
+}

@@ -1,0 +1,95 @@
+package org.marktwice.fit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Joint;
+
+/**
+ * How a joint comes out, millimetres.
+ *
+ * @param state whether it can be put together at all
+ * @param seats where its parts bear; empty unless it can be put together
+ * @param in how the part was set out that it is cut into; null while there is no board for it
+ * @param takes the same of the part that it takes
+ */
+public record JointFit(
+        Joint joint,
+        State state,
+        List<SeatFit> seats,
+        @Nullable Share in,
+        @Nullable Share takes) {
+
+    /** What a joint can come to. */
+    public enum State {
+        /** A part of it has no board yet that lies in the job. */
+        NO_BOARD,
+        /** Some of its lines have still to be struck. */
+        NOT_SET_OUT,
+        /** Its lines are on a surface on which the drawing has no cut: it would be cut on the wrong side. */
+        WRONG_SIDE,
+        /** It can be cut and put together; the figures say how well. */
+        TOGETHER
+    }
+
+    /**
+     * A seat as it comes out.
+     *
+     * @param tight how far the two parts are from each other where they come nearest; below 0 where they clash
+     * @param wide the same where they are farthest apart
+     * @param hidden whether it shows nowhere, as the bottom of a mortise, so that a gap there does no harm
+     */
+    public record SeatFit(Seat seat, double tight, double wide, boolean hidden) {}
+
+    /**
+     * A part's share in the joint as it was set out.
+     *
+     * @param off how far its shoulders lie from where the drawing has them, along the board; + towards end-2
+     * @param missing how many of its sides have no line
+     * @param misplaced how many of its sides have their line on a surface on which no cut comes out
+     */
+    public record Share(String board, double off, int missing, int misplaced) {}
+
+    public JointFit {
+        seats = List.copyOf(seats);
+    }
+
+    /** A gap that can be seen, and where. @param mm how wide it opens where it is widest */
+    public record Gap(SeatFit at, double mm) {}
+
+    /**
+     * The widest gap that can be seen: where parts bear on both sides, as a shelf does in its housing, all the play is one
+     * gap, since the part can be pushed to one side. Empty unless the joint can be put together.
+     */
+    public Optional<Gap> gap() {
+        return seats.stream()
+                .filter(s -> !s.hidden() && s.seat().kind() == Seat.Kind.TOUCHES)
+                .map(s -> new Gap(s, Math.max(0, s.wide()) + play(s)))
+                .max(Comparator.comparingDouble(Gap::mm));
+    }
+
+    /** What the opposite side of the same part adds. */
+    private double play(SeatFit seat) {
+        return seats.stream()
+                .filter(s -> s.seat().kind() == Seat.Kind.TOUCHES
+                        && !s.hidden()
+                        && s.seat().axis() == seat.seat().axis()
+                        && s.seat().inBelow() != seat.seat().inBelow())
+                .mapToDouble(s -> Math.max(0, s.tight()))
+                .min()
+                .orElse(0);
+    }
+
+    /** The deepest that wood would have to go into wood; 0 where nothing clashes. */
+    public double clash() {
+        return Math.max(0, seats.stream().mapToDouble(s -> -s.tight()).max().orElse(0));
+    }
+
+    /** How far the share that is farther out lies from where the drawing has it; empty while a part has no board. */
+    public OptionalDouble off() {
+        if (in == null || takes == null) return OptionalDouble.empty();
+        return OptionalDouble.of(Math.abs(in.off()) >= Math.abs(takes.off()) ? in.off() : takes.off());
+    }
+}

@@ -1,0 +1,162 @@
+package org.marktwice.fit;
+
+import java.util.List;
+import java.util.Optional;
+import org.joml.Vector3d;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
+import org.marktwice.timber.Surface;
+
+/**
+ * A part as it comes out when its board is cut to the lines on it: where its surfaces and the sides of its cuts really
+ * lie, along the job's axes, before the part is moved to where its joints want it. What is bent (bow, spring, twist, cup)
+ * is taken to be pulled flat by the joints; tapers, and surfaces out of square, stay.
+ */
+final class Made {
+    private static final double FLAT = 1e-6;
+
+    private final SetOut out;
+    private final Placing placing;
+    private final Machined machined;
+    private final Grown grown;
+
+    /** How many times as wide and as thick a board has become. */
+    record Grown(double width, double thickness) {
+        static final Grown NOT = new Grown(1, 1);
+    }
+
+    Made(SetOut out, Grown grown) {
+        this.out = out;
+        this.placing = out.placing();
+        this.machined = new Machined(placing.board());
+        this.grown = grown;
+    }
+
+    SetOut out() {
+        return out;
+    }
+
+    Part part() {
+        return placing.part();
+    }
+
+    Board board() {
+        return placing.board();
+    }
+
+    Grown grown() {
+        return grown;
+    }
+
+    /** Where the part's surface that looks this way lies; empty where the board has still to be cut to length there. */
+    Optional<Span> surface(Direction direction) {
+        Box box = part().box();
+        double at = direction.sign() > 0 ? box.max(direction.axis()) : box.min(direction.axis());
+        return surface(direction, box.with(direction.axis(), at, at));
+    }
+
+    /** The same over a part of it, a flat box in the job's frame. */
+    Optional<Span> surface(Direction direction, Box over) {
+        Surface surface = placing.turn().looking(direction);
+        Box flat = placing.toBoard(over);
+        if (surface.isEnd() && placing.off(surface) > FLAT) {
+            return out.marked().stream()
+                    .filter(m -> m.side().isEnd() && m.side().waste() == surface.sign())
+                    .findFirst()
+                    .flatMap(m -> side(m, flat));
+        }
+        Span span = null;
+        for (double x : new double[] {flat.min(0), flat.max(0)}) {
+            for (double z : new double[] {flat.min(2), flat.max(2)}) {
+                double at = job(surface.axis(), at(surface, x, z));
+                span = span == null ? Span.of(at, at) : span.and(at);
+            }
+        }
+        return Optional.ofNullable(span);
+    }
+
+    /** The board coordinate of a surface at a place along and through the board. */
+    private double at(Surface surface, double x, double z) {
+        if (surface.isFace()) return machined.coordinate(surface, Surface.EDGE_1, x);
+        double share = z / board().size().thickness();
+        double above = machined.coordinate(surface, Surface.FACE_1, x);
+        double below = machined.coordinate(surface, Surface.FACE_2, x);
+        return below + (above - below) * share;
+    }
+
+    /** The side of the joint's cut that lies in this seat; empty where the seat is the part's own surface. */
+    Optional<SetOut.Marked> marked(Seat seat, boolean below) {
+        int axis = boardAxis(seat.axis());
+        double at = placing.toBoard(seat.flat().centre()).get(axis);
+        int outwards = placing.turn().along(axis).sign() * (below ? +1 : -1);
+        return out.marked(seat.joint().id()).stream()
+                .filter(m -> m.side().axis() == axis && Math.abs(m.side().at() - at) < FLAT)
+                .filter(m -> m.side().waste() == outwards || m.side().waste() == 0)
+                .findFirst();
+    }
+
+    /**
+     * Where this part bears in a seat.
+     *
+     * @param below whether the part's wood lies on the lower side of it
+     * @return empty where there is no line for it yet
+     */
+    Optional<Span> at(Seat seat, boolean below) {
+        Optional<Direction> own = own(seat, below);
+        if (own.isPresent()) return surface(own.get(), seat.flat());
+        Optional<SetOut.Marked> marked = marked(seat, below);
+        if (marked.isPresent()) return side(marked.get(), placing.toBoard(seat.flat()));
+        // shows nowhere: cut to a depth that is set on the tool
+        double at = grownJob(boardAxis(seat.axis()), seat);
+        return Optional.of(Span.of(at, at));
+    }
+
+    /** The direction in which the part's own surface looks that bears here; empty where it is the side of a cut. */
+    Optional<Direction> own(Seat seat, boolean below) {
+        Box box = part().box();
+        double side = below ? box.max(seat.axis()) : box.min(seat.axis());
+        return seat.kind() == Seat.Kind.TOUCHES && Math.abs(side - seat.at()) < FLAT
+                ? Optional.of(Direction.on(seat.axis(), below ? +1 : -1))
+                : Optional.empty();
+    }
+
+    /** Whether the part bears in a cut whose side shows nowhere. */
+    boolean isBlind(Seat seat, boolean below) {
+        return own(seat, below).isEmpty() && marked(seat, below).isEmpty();
+    }
+
+    private double grownJob(int axis, Seat seat) {
+        return job(axis, placing.toBoard(seat.flat().centre()).get(axis));
+    }
+
+    /** Where the lines of a side run over a flat box, both in the board's frame. */
+    private Optional<Span> side(SetOut.Marked marked, Box flat) {
+        List<TrueLine> round = marked.round();
+        Span span = null;
+        for (TrueLine line : round) {
+            for (double along : new double[] {flat.min(line.runs()), flat.max(line.runs())}) {
+                double at = job(line.axis(), line.at(along, board()));
+                span = span == null ? Span.of(at, at) : span.and(at);
+            }
+        }
+        return Optional.ofNullable(span);
+    }
+
+    private int boardAxis(int jobAxis) {
+        for (int axis = 0; axis < 3; axis++) {
+            if (placing.turn().along(axis).axis() == jobAxis) return axis;
+        }
+        throw new IllegalStateException("every axis of the job has one of the board");
+    }
+
+    /** A board coordinate along the job axis that its board axis lies on, the board grown about its middle. */
+    private double job(int axis, double at) {
+        double middle = board().size().along(axis) / 2;
+        double times = axis == 0 ? 1 : axis == 1 ? grown.width() : grown.thickness();
+        Vector3d point = new Vector3d().setComponent(axis, middle + (at - middle) * times);
+        return placing.toJob(point).get(placing.turn().along(axis).axis());
+    }
+}
