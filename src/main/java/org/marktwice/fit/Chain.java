@@ -114,7 +114,8 @@ final class Chain {
     private double datum(Part part) {
         for (List<Direction> marks : List.of(part.faceSide(), part.faceEdge())) {
             for (Direction d : marks) {
-                if (d.axis() == axis) return d.sign() > 0 ? part.box().max(axis) : part.box().min(axis);
+                if (d.axis() == axis)
+                    return d.sign() > 0 ? part.box().max(axis) : part.box().min(axis);
             }
         }
         return part.box().min(axis);

@@ -40,7 +40,8 @@ public final class DryFit {
      *
      * @param moistures the moisture of each board in percent once the job has settled; null where it is as it was
      */
-    private record Making(Bench bench, Hand hand, Tools tools, @Nullable ToDoubleFunction<Board> moistures) {}
+    private record Making(
+            Bench bench, Hand hand, Tools tools, @Nullable ToDoubleFunction<Board> moistures) {}
 
     /**
      * A part in the dry fit.
@@ -148,7 +149,10 @@ public final class DryFit {
                 int takes = parts.indexOf(joint.takes());
                 boolean peg = seat.kind() == Seat.Kind.PEGGED;
                 settling.seat(
-                        seat.inBelow() ? in : takes, seat.inBelow() ? takes : in, open(joint, seat).tight(), peg);
+                        seat.inBelow() ? in : takes,
+                        seat.inBelow() ? takes : in,
+                        open(joint, seat).tight(),
+                        peg);
             }
         });
         double[] to = settling.moved();
@@ -231,7 +235,10 @@ public final class DryFit {
     }
 
     public JointFit joint(String id) {
-        return joints.stream().filter(j -> j.joint().id().equals(id)).findFirst().orElseThrow();
+        return joints.stream()
+                .filter(j -> j.joint().id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The parts that have a board which lies in the job, in the drawing's order. */
@@ -310,19 +317,22 @@ public final class DryFit {
             if (fit.state() != JointFit.State.TOGETHER) continue;
             Made in = need(fit.joint().in());
             Made takes = need(fit.joint().takes());
-            for (Direction looks : Direction.values()) step(fit.joint(), in, takes, looks).ifPresent(steps::add);
+            for (Direction looks : Direction.values())
+                step(fit.joint(), in, takes, looks).ifPresent(steps::add);
         }
         return steps;
     }
 
     private Optional<Step> step(Joint joint, Made in, Made takes, Direction looks) {
         int axis = looks.axis();
-        double one = looks.sign() > 0 ? in.part().box().max(axis) : in.part().box().min(axis);
+        double one =
+                looks.sign() > 0 ? in.part().box().max(axis) : in.part().box().min(axis);
         double other = looks.sign() > 0
                 ? takes.part().box().max(axis)
                 : takes.part().box().min(axis);
         if (Math.abs(one - other) > Drawing.TOLERANCE) return Optional.empty();
         return side(in, looks)
-                .flatMap(a -> side(takes, looks).map(b -> new Step(joint, joint.in(), joint.takes(), looks, (b - a) * looks.sign())));
+                .flatMap(a -> side(takes, looks)
+                        .map(b -> new Step(joint, joint.in(), joint.takes(), looks, (b - a) * looks.sign())));
     }
 }

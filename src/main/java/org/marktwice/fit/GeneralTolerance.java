@@ -1,7 +1,5 @@
 package org.marktwice.fit;
 
-import java.util.Locale;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The classes of general tolerances for linear sizes of ISO 2768-1 (1989, table 1). Where a class states nothing for a

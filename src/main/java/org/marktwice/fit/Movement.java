@@ -15,8 +15,7 @@ final class Movement {
         Seasoned now = Seasoned.now(board);
         Seasoned then = Seasoned.of(board, moisture);
         double usual = usual(board, moisture);
-        return new Made.Grown(
-                ratio(now.width(), then.width(), usual), ratio(now.thickness(), then.thickness(), usual));
+        return new Made.Grown(ratio(now.width(), then.width(), usual), ratio(now.thickness(), then.thickness(), usual));
     }
 
     private static double ratio(OptionalDouble now, OptionalDouble then, double otherwise) {

@@ -1,8 +1,7 @@
 package org.marktwice.fit;
 
-import java.util.Comparator;
-
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.marktwice.drawing.Drawing;
@@ -91,8 +90,7 @@ public record Proportions(
             all.add(new Proportion(Of.HALF, whole / 2, new Range(whole / 2, whole / 2, whole / 2)));
         }
         if (joint instanceof Joint.Bridle) {
-            double whole = box.extent(
-                    3 - in.length().ordinal() - takes.length().ordinal());
+            double whole = box.extent(3 - in.length().ordinal() - takes.length().ordinal());
             all.add(new Proportion(Of.THIRD, whole / 3, new Range(whole / 3, whole / 3, whole / 3)));
         }
         if (joint instanceof Joint.MortiseTenon m) all.addAll(tenoned(m, in, takes, box));

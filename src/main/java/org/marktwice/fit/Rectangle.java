@@ -1,9 +1,8 @@
 package org.marktwice.fit;
 
-import org.joml.Vector3d;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.joml.Vector3d;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Joint;

@@ -43,7 +43,8 @@ final class Seats {
     static List<Seat> of(Drawing drawing, Joint joint) {
         Part in = drawing.part(joint.in()).orElseThrow();
         Part takes = drawing.part(joint.takes()).orElseThrow();
-        List<Seat> all = new ArrayList<>(new Seats(joint, wood(drawing, joint, in), wood(drawing, joint, takes)).found());
+        List<Seat> all =
+                new ArrayList<>(new Seats(joint, wood(drawing, joint, in), wood(drawing, joint, takes)).found());
         if (joint instanceof Joint.Dowelled) all.addAll(pegs(drawing, joint, in));
         return all;
     }
@@ -67,7 +68,8 @@ final class Seats {
         for (Box hole : cut(drawing, joint, in)) {
             for (int axis = 0; axis < 3; axis++) {
                 double middle = (hole.min(axis) + hole.max(axis)) / 2;
-                if (!entersAlong(hole, in.box(), axis)) pegs.add(new Seat(joint, Seat.Kind.PEGGED, axis, true, hole.with(axis, middle, middle)));
+                if (!entersAlong(hole, in.box(), axis))
+                    pegs.add(new Seat(joint, Seat.Kind.PEGGED, axis, true, hole.with(axis, middle, middle)));
             }
         }
         return pegs;

@@ -1,7 +1,6 @@
 package org.marktwice.fit;
 
 import java.util.Arrays;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -59,9 +58,8 @@ public record ToleranceStack(List<Link> links) {
 
     /** ± likely. */
     public double likely() {
-        return Math.sqrt(links.stream()
-                .mapToDouble(l -> l.plusMinus() * l.plusMinus())
-                .sum());
+        return Math.sqrt(
+                links.stream().mapToDouble(l -> l.plusMinus() * l.plusMinus()).sum());
     }
 
     /**

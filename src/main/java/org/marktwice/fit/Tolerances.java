@@ -1,9 +1,8 @@
 package org.marktwice.fit;
 
-import java.util.function.DoubleUnaryOperator;
-
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 
 /**

@@ -43,8 +43,8 @@ class DryFitTest {
         Random random = new Random(kind.ordinal());
         for (int i = 0; i < JOBS; i++) {
             Drawing drawing = AnyJoint.drawing(kind, random);
-            DryFit fit = DryFit.of(
-                    Laid.true_(drawing, i % 2 == 0 ? 0 : 9).setsOut().bench());
+            DryFit fit =
+                    DryFit.of(Laid.true_(drawing, i % 2 == 0 ? 0 : 9).setsOut().bench());
             assertAsDrawn(fit);
         }
     }
@@ -61,13 +61,11 @@ class DryFitTest {
             assertThat(j.clash()).isEqualTo(0, within(1e-6));
             assertThat(j.off().orElseThrow()).isEqualTo(0, within(1e-6));
         });
-        assertThat(fit.parts())
-                .allSatisfy(p -> assertThat(p.moved().length()).isEqualTo(0, within(1e-6)));
+        assertThat(fit.parts()).allSatisfy(p -> assertThat(p.moved().length()).isEqualTo(0, within(1e-6)));
         assertThat(fit.sizes())
                 .allSatisfy(s -> assertThat(s.off().orElseThrow()).isEqualTo(0, within(1e-6)));
         assertThat(fit.steps()).allSatisfy(s -> assertThat(s.step()).isEqualTo(0, within(1e-6)));
-        assertThat(fit.rectangles())
-                .allSatisfy(r -> assertThat(r.difference()).isEqualTo(0, within(1e-6)));
+        assertThat(fit.rectangles()).allSatisfy(r -> assertThat(r.difference()).isEqualTo(0, within(1e-6)));
     }
 
     @Test
@@ -225,7 +223,8 @@ class DryFitTest {
                 new Joint.Halving("corner", "stile", "rail", Direction.BACK));
         Laid laid = Laid.true_(drawing, 0);
         for (String board : new String[] {"A", "B"}) {
-            var steps = WorkedSettingOut.steps(laid.placing(board), laid.boards(), laid.bench().steps());
+            var steps = WorkedSettingOut.steps(
+                    laid.placing(board), laid.boards(), laid.bench().steps());
             for (var step : steps) {
                 Action action = step.at(3);
                 if (action instanceof Action.Gauge g) {
@@ -263,7 +262,8 @@ class DryFitTest {
                         .shape(new Shape(0, 0, 0, 3, 0, Map.of()))
                         .board());
         Laid laid = Laid.of(drawing, boards, 0).setsOut("A");
-        for (var step : WorkedSettingOut.steps(laid.placing("B"), laid.boards(), laid.bench().steps())) {
+        for (var step : WorkedSettingOut.steps(
+                laid.placing("B"), laid.boards(), laid.bench().steps())) {
             Action action = step.at(3);
             if (action instanceof Action.Line l && l.square() == Surface.EDGE_1) {
                 action = new Action.Line(3, "B", l.on(), Surface.EDGE_2, l.from(), l.at(), l.mate(), l.with());
@@ -286,7 +286,8 @@ class DryFitTest {
     void linesOnTheWrongFaceAreSeenToCutTheWrongSide() {
         Laid laid = porchShelf();
         laid.setsOut("A").setsOut("C");
-        for (var step : WorkedSettingOut.steps(laid.placing("B"), laid.boards(), laid.bench().steps())) {
+        for (var step : WorkedSettingOut.steps(
+                laid.placing("B"), laid.boards(), laid.bench().steps())) {
             Action a = step.at(3);
             boolean end = a instanceof Action.Line l && l.on() != Surface.FACE_1;
             if (a instanceof Action.Line l && !end && l.from() instanceof Datum.Step) {
@@ -317,9 +318,12 @@ class DryFitTest {
         var bench = porchShelf().setsOut().bench();
         DryFit once = DryFit.of(bench, Hand.careful(3), Tools.TRUE);
 
-        assertThat(once.joints()).isEqualTo(DryFit.of(bench, Hand.careful(3), Tools.TRUE).joints());
-        assertThat(once.joints()).isNotEqualTo(DryFit.of(bench, Hand.careful(4), Tools.TRUE).joints());
-        assertThat(once.joints()).allSatisfy(j -> assertThat(j.gap().orElseThrow().mm()).isLessThan(2.5));
+        assertThat(once.joints())
+                .isEqualTo(DryFit.of(bench, Hand.careful(3), Tools.TRUE).joints());
+        assertThat(once.joints())
+                .isNotEqualTo(DryFit.of(bench, Hand.careful(4), Tools.TRUE).joints());
+        assertThat(once.joints())
+                .allSatisfy(j -> assertThat(j.gap().orElseThrow().mm()).isLessThan(2.5));
         assertThat(once.sizes().get(0).off().orElseThrow()).isNotEqualTo(0).isBetween(-2.5, 2.5);
     }
 }

@@ -38,17 +38,31 @@ class GeneralToleranceTest {
     private static List<String> published() throws IOException {
         try (InputStream in = Objects.requireNonNull(
                 GeneralToleranceTest.class.getResourceAsStream("/published/iso-2768-1-linear.csv"))) {
-            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines().skip(1).toList();
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
+                    .lines()
+                    .skip(1)
+                    .toList();
         }
     }
 
     /** Rows for smaller and larger sizes, from memory of the same table. */
     @ParameterizedTest
     @CsvSource({
-        "FINE, 5, 0.05", "FINE, 20, 0.1", "FINE, 1500, 0.5",
-        "MEDIUM, 2, 0.1", "MEDIUM, 18, 0.2", "MEDIUM, 1500, 1.2", "MEDIUM, 3000, 2",
-        "COARSE, 5, 0.3", "COARSE, 18, 0.5", "COARSE, 1500, 3", "COARSE, 3000, 4",
-        "VERY_COARSE, 5, 0.5", "VERY_COARSE, 18, 1", "VERY_COARSE, 1500, 6", "VERY_COARSE, 3000, 8"
+        "FINE, 5, 0.05",
+        "FINE, 20, 0.1",
+        "FINE, 1500, 0.5",
+        "MEDIUM, 2, 0.1",
+        "MEDIUM, 18, 0.2",
+        "MEDIUM, 1500, 1.2",
+        "MEDIUM, 3000, 2",
+        "COARSE, 5, 0.3",
+        "COARSE, 18, 0.5",
+        "COARSE, 1500, 3",
+        "COARSE, 3000, 4",
+        "VERY_COARSE, 5, 0.5",
+        "VERY_COARSE, 18, 1",
+        "VERY_COARSE, 1500, 6",
+        "VERY_COARSE, 3000, 8"
     })
     void otherSizes(GeneralTolerance of, double size, double plusMinus) {
         assertThat(of.plusMinus(size)).isEqualTo(plusMinus);

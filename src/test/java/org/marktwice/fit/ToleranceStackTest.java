@@ -45,8 +45,7 @@ class ToleranceStackTest {
         for (int i = 0; i < 200; i++) {
             double[] t = random.doubles(1 + random.nextInt(6), 0, 3).toArray();
             ToleranceStack stack = stack(t);
-            assertThat(stack.likely())
-                    .isBetween(Arrays.stream(t).max().orElseThrow() - 1e-9, stack.worst() + 1e-9);
+            assertThat(stack.likely()).isBetween(Arrays.stream(t).max().orElseThrow() - 1e-9, stack.worst() + 1e-9);
         }
     }
 
@@ -74,15 +73,16 @@ class ToleranceStackTest {
 
     @Test
     void aTrialIsTheSameForASeed() {
-        assertThat(stack(1, 2).trial(500, 3).bars(11, 3)).isEqualTo(stack(1, 2).trial(500, 3).bars(11, 3));
-        assertThat(stack(1, 2).trial(500, 3).bars(11, 3)).isNotEqualTo(stack(1, 2).trial(500, 4).bars(11, 3));
+        assertThat(stack(1, 2).trial(500, 3).bars(11, 3))
+                .isEqualTo(stack(1, 2).trial(500, 3).bars(11, 3));
+        assertThat(stack(1, 2).trial(500, 3).bars(11, 3))
+                .isNotEqualTo(stack(1, 2).trial(500, 4).bars(11, 3));
     }
 
     /** Through the porch shelf: what the housing leaves of the left upright, the shelf, what is left of the right one. */
     @Test
     void anOverallSizeIsTheSumOfWhatItIsMadeUpOf() {
-        ToleranceStack across = ToleranceStack.of(
-                        Fixtures.porchShelfDrawing(), JobAxis.ACROSS, Tolerances.STANDARD)
+        ToleranceStack across = ToleranceStack.of(Fixtures.porchShelfDrawing(), JobAxis.ACROSS, Tolerances.STANDARD)
                 .orElseThrow();
 
         assertThat(across.nominal()).isEqualTo(500, within(1e-9));
@@ -125,13 +125,7 @@ class ToleranceStackTest {
         assertThat(Tolerances.presets())
                 .extracting(Tolerances::id)
                 .isEqualTo(List.of(
-                        "strict",
-                        "standard",
-                        "first-attempt",
-                        "iso-2768-f",
-                        "iso-2768-m",
-                        "iso-2768-c",
-                        "iso-2768-v"));
+                        "strict", "standard", "first-attempt", "iso-2768-f", "iso-2768-m", "iso-2768-c", "iso-2768-v"));
         assertThat(Tolerances.preset("iso-2768-m").orElseThrow().plusMinus(300)).isEqualTo(0.5);
         assertThat(Tolerances.preset("nothing")).isEmpty();
         assertThat(Tolerances.FIRST_ATTEMPT.plusMinus(7)).isEqualTo(2);
