@@ -52,7 +52,12 @@ final class BestSet implements Rule {
     private Finding open(Place waits, List<Place> places) {
         long waiting = places.stream().filter(Place::isOpen).count();
         return Found.by(this, Subject.JOB)
-                .open("says.open", "part", waits.part().id(), "waiting", (int) waiting);
+                .open(
+                        waiting == 1 ? "says.open-one" : "says.open",
+                        "part",
+                        waits.part().id(),
+                        "waiting",
+                        (int) waiting);
     }
 
     /** What the learner laid in the parts, where it fits there. */

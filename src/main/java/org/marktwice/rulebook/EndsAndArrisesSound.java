@@ -156,7 +156,7 @@ final class EndsAndArrisesSound implements Rule {
         return switch (keeps.verdict()) {
             case SOUND -> found.sound("says.sound", values);
             case CLOSE -> found.close(keeps.credit(), "says.close", values);
-            default -> found.wrong("says.wrong", values);
+            default -> found.wrong(at.clearance() < Shows.NOTHING ? "says.wrong-at" : "says.wrong", values);
         };
     }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Option;
 import org.marktwice.drawing.Part;
 import org.marktwice.rulebook.Finding.Evidence;
 import org.marktwice.rulebook.Finding.Measured;
@@ -87,6 +90,20 @@ final class Found {
     Found instead(Phrase better) {
         instead = better;
         return this;
+    }
+
+    /**
+     * A turn that would have been better, and how far it would have kept the knots from the joints.
+     *
+     * @param best how the board would lie; empty where it doesn't fit
+     * @param plain the key where no knot comes near a joint, @param clear where it is clear, @param near where it isn't
+     */
+    Found insteadTurn(Optional<Option> best, String plain, String clear, String near, Object... values) {
+        if (best.isEmpty() || best.get().nearest().isEmpty()) return instead(plain, values);
+        Object[] all = Stream.of(Remedy.valuesToKnot(best.get()), values)
+                .flatMap(Stream::of)
+                .toArray();
+        return instead(best.get().clear() ? clear : near, all);
     }
 
     Finding sound(String says, Object... values) {

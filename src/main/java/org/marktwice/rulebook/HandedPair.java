@@ -110,8 +110,11 @@ final class HandedPair implements Rule {
         Direction edge = drawn(out.part().faceEdge(), HandedBoard.mirror(mate.edgeLooks(), pair));
         Surface marked = out.faceSide().on();
         Turn.facing(marked, side, out.faceEdge().on(), edge)
-                .ifPresent(turn -> found.instead(
+                .ifPresent(turn -> found.insteadTurn(
+                        out.piece().best(turn),
                         "better.turn",
+                        "better.turn-clear",
+                        "better.turn-near",
                         "board",
                         out.board(),
                         "side",

@@ -3,6 +3,7 @@ package org.marktwice.rulebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.marktwice.advice.Option;
 import org.marktwice.advice.Options;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Drawing;
@@ -92,8 +93,12 @@ final class HeartSideAsSet implements Rule {
                 .filter(t -> situation.fits(lies.board(), lies.part()))
                 .map(t -> situation.best(lies.board(), lies.part(), t))
                 .reduce((a, b) -> b.betterThan(a) ? b : a)
-                .map(best -> Remedy.turn(lies, best))
+                .map(best -> best.clear() ? Remedy.turn(lies, best) : notClear(best))
                 .orElseGet(() -> Found.phrase("better.another-board", "board", lying.board()));
+    }
+
+    private static Phrase notClear(Option best) {
+        return Found.phrase("better.not-clear", Remedy.valuesToKnot(best));
     }
 
     /** The direction on a job axis from the part to the middle of the job; empty where the part reaches across the middle. */

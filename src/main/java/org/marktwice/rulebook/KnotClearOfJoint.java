@@ -68,8 +68,13 @@ final class KnotClearOfJoint implements Rule {
         return switch (keeps.verdict()) {
             case SOUND -> found.sound("says.sound", values);
             case CLOSE -> found.close(keeps.credit(), "says.close", values);
-            default -> found.wrong(goesThrough(lying, near.knot().id()) ? "says.wrong-through" : "says.wrong", values);
+            default -> found.wrong(wrong(near, goesThrough(lying, near.knot().id())), values);
         };
+    }
+
+    private static String wrong(Nearness near, boolean through) {
+        if (near.clearance() < Shows.NOTHING) return through ? "says.wrong-in-through" : "says.wrong-in";
+        return through ? "says.wrong-through" : "says.wrong";
     }
 
     /** Whether the knot comes out on two opposite surfaces, so that turning the board over can't hide it. */

@@ -97,8 +97,11 @@ final class MarksAsDrawn implements Rule {
                 && situation.best(board, part, chosen).betterThan(situation.best(board, part, suits.get()));
         if (suits.isPresent() && !nearer) {
             Direction low = Direction.on(part.length().ordinal(), -1);
-            found.instead(
+            found.insteadTurn(
+                    w.best(suits.get()),
                     "better.turn",
+                    "better.turn-clear",
+                    "better.turn-near",
                     "side",
                     side.on(),
                     "sideShould",

@@ -71,6 +71,13 @@ final class Remedy {
         return option.nearest().map(Option.Nearest::clearance).orElse(option.clearance());
     }
 
+    /** The same with the knot and the joint that it comes nearest to, where there are such. */
+    static Object[] valuesToKnot(Option option, Object... more) {
+        List<Object> values = new ArrayList<>(List.of(more));
+        option.nearest().ifPresent(n -> values.addAll(List.of("knot", n.knot(), "joint", n.joint())));
+        return values(option, values.toArray());
+    }
+
     private static boolean trimmed(Placing to) {
         return to.surplus() >= WORTH_TELLING;
     }

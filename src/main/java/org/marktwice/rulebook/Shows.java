@@ -15,6 +15,9 @@ import org.marktwice.timber.Trace;
 
 /** Where on a board a finding about a knot and a place can be seen. */
 final class Shows {
+    /** Below this a clearance is told as none, millimetres. */
+    static final double NOTHING = 0.05;
+
     private Shows() {}
 
     /** The knot's traces, the one nearest to the cut first, and the place of the cut. */

@@ -50,6 +50,7 @@ final class Words {
             case "tool" -> list(value, "and", v -> spoken(tool(v)));
             case "trial" -> list(value, "and", Words::trial);
             case "reason" -> reason(value);
+            case "set-aside" -> setAside(value);
             case "list" -> list(value, "and", Words::text);
             default -> throw new IllegalArgumentException("no format " + format);
         };
@@ -133,14 +134,26 @@ final class Words {
         };
     }
 
+    private static Reason reasonOf(Object value) {
+        return value instanceof Reason r ? r : Reason.of(text(value)).orElseThrow(() -> unknown("reason", value));
+    }
+
     private static String reason(Object value) {
-        Reason reason =
-                value instanceof Reason r ? r : Reason.of(text(value)).orElseThrow(() -> unknown("reason", value));
-        return switch (reason) {
+        return switch (reasonOf(value)) {
             case KNOT_IN_EVERY_TURN -> "a knot in every turn";
             case CUPPED -> "cupped";
             case WRONG_SIZE -> "the wrong size";
             case NOT_NEEDED -> "not needed";
+        };
+    }
+
+    /** Why a board is set aside, after that word. */
+    private static String setAside(Object value) {
+        return switch (reasonOf(value)) {
+            case KNOT_IN_EVERY_TURN -> "for a knot in every turn";
+            case CUPPED -> "as cupped";
+            case WRONG_SIZE -> "for its size";
+            case NOT_NEEDED -> "as not needed";
         };
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Option;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Part;
@@ -118,6 +119,15 @@ record Workpiece(
         return mark.towards().isEnd()
                 ? new SurfacePoint(on, far, board().vExtent(on) / 2)
                 : new SurfacePoint(on, half, far);
+    }
+
+    /** How it would best lie in this turn, the trim being free; empty where it can't lie so in its part. */
+    Optional<Option> best(Turn turn) {
+        Part as = part;
+        boolean can = as != null
+                && situation.fits(board(), as)
+                && Turn.in(as, board().isSquare()).contains(turn);
+        return can && as != null ? Optional.of(situation.best(board(), as, turn)) : Optional.empty();
     }
 
     /** How it lies in the job as turned and trimmed; empty until it is turned so that it lies in its part. */

@@ -88,7 +88,7 @@ class BestSetTest {
         assertThat(found.verdict()).isEqualTo(Verdict.WRONG);
         assertThat(found.measured()).isEqualTo(new Finding.Measured(1, "count", 3));
         assertThat(given.told(found))
-                .isEqualTo("1 part is clear; with these boards 3 could be."
+                .isEqualTo("As they lie 1 part is clear; with these boards 3 could be."
                         + " → Swap board A and board B: board A belongs in the Left upright."
                         + " That gives 3 clear parts instead of 1, and 25 mm at the tightest place instead of 0 mm.");
     }
@@ -168,7 +168,7 @@ class BestSetTest {
         Finding named = judge(shelf(right(given, "B")).names("A", "upright-left"));
 
         assertThat(empty.verdict()).isEqualTo(Verdict.OPEN);
-        assertThat(given.told(empty)).startsWith("3 parts still wait for a board");
+        assertThat(given.told(empty)).startsWith("Still waiting for a board: 3 parts");
         assertThat(named.verdict()).isEqualTo(Verdict.OPEN);
     }
 
