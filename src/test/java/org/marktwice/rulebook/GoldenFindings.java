@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.rulebook.FindingsTour.Met;
 
@@ -51,8 +52,7 @@ final class GoldenFindings {
         lines.add("Why:    " + texts.why());
         lines.add("Source: " + texts.source());
         if (!texts.safety().isEmpty()) lines.add("Care:   " + texts.safety());
-        kinds.keySet().stream().sorted().forEach(kind -> {
-            Met met = kinds.get(kind);
+        new TreeMap<>(kinds).forEach((kind, met) -> {
             lines.add("");
             lines.add("-- " + kind + " (" + met.exercise() + ")");
             lines.add(met.finding().verdict().id() + figure(met.finding().measured()) + ": " + met.says());
