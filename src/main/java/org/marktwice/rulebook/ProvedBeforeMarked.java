@@ -7,14 +7,17 @@ import java.util.function.Predicate;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Tool;
+import org.marktwice.bench.ToolReading;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
 import org.marktwice.timber.Trueness;
 
 /**
  * The surfaces were proved before they were marked: the face side with the straight-edge along and across and with the
- * winding sticks, the face edge with the try-square. A straight-edge tried at a position lies across the board there;
- * tried without one it lies along. What was tried after the mark was made comes too late.
+ * winding sticks, the face edge with the try-square from the face side. A straight-edge tried at a position lies across the
+ * board there; tried without one it lies along. What was tried after the mark was made comes too late, and a square whose
+ * stock bore on another surface told nothing about the face side.
  */
 final class ProvedBeforeMarked implements Rule {
     @Override
@@ -48,7 +51,7 @@ final class ProvedBeforeMarked implements Rule {
             need(w, side, "across", t -> t.with() == Tool.STRAIGHT_EDGE && t.at() != null, missing, late);
             need(w, side, "wind", t -> t.with() == Tool.WINDING_STICKS, missing, late);
         });
-        w.faceEdge().ifPresent(edge -> need(w, edge, "square", t -> t.with() == Tool.TRY_SQUARE, missing, late));
+        w.faceEdge().ifPresent(edge -> need(w, edge, "square", t -> squares(w, t), missing, late));
         String board = w.board().id();
         Found found = Found.by(this, w).at(w.markedAt()).measured(missing.size(), "count", 0);
         w.faceSide().ifPresent(m -> found.showing(m.on()));
@@ -61,6 +64,12 @@ final class ProvedBeforeMarked implements Rule {
         boolean allLate = late.containsAll(missing);
         if (missing.size() == 1) return found.close(0.5, allLate ? "says.late" : "says.missing", values);
         return found.wrong(allLate ? "says.late" : "says.missing", values);
+    }
+
+    private static boolean squares(Workpiece w, Action.Test test) {
+        Surface from = test.from();
+        return test.with() == Tool.TRY_SQUARE
+                && (from == null || w.faceSide().map(side -> side.on() == from).orElse(true));
     }
 
     private static void need(
@@ -87,15 +96,27 @@ final class ProvedBeforeMarked implements Rule {
         if (trial.equals("square")) {
             if (edge == null || side == null || !edge.on().adjoins(side.on())) return;
             double off = Math.abs(Trueness.square(board, side.on(), edge.on()));
-            found.instead("better.square", "edge", edge.on(), "value", off);
+            double gap = Math.tan(Math.toRadians(off)) * ToolReading.blade(board, side.on(), edge.on());
+            if (isSeen(gap)) found.instead("better.square", "on", edge.on(), "value", off);
+            else found.instead("better.square-true", "on", edge.on());
         } else if (side != null && trial.equals("along")) {
-            found.instead("better.along", "side", side.on(), "value", Math.abs(Trueness.along(board, side.on())));
+            double gap = Trueness.along(board, side.on());
+            if (isSeen(gap)) found.instead("better.along", "on", side.on(), "value", Math.abs(gap));
+            else found.instead("better.along-true", "on", side.on());
         } else if (side != null && trial.equals("wind")) {
-            found.instead("better.wind", "side", side.on(), "value", Math.abs(Trueness.wind(board, side.on())));
+            double rise = Trueness.wind(board, side.on());
+            if (isSeen(rise)) found.instead("better.wind", "on", side.on(), "value", Math.abs(rise));
+            else found.instead("better.wind-true", "on", side.on());
         } else if (side != null) {
-            OptionalDouble gap = Trueness.across(board, side.on(), board.size().length() / 2);
-            if (gap.isEmpty()) return;
-            found.instead("better.across", "side", side.on(), "value", Math.abs(gap.getAsDouble()));
+            OptionalDouble across = Trueness.across(board, side.on(), board.size().length() / 2);
+            if (across.isEmpty()) return;
+            double gap = across.getAsDouble();
+            if (isSeen(gap)) found.instead("better.across", "on", side.on(), "value", Math.abs(gap));
+            else found.instead("better.across-true", "on", side.on());
         }
+    }
+
+    private static boolean isSeen(double gap) {
+        return Math.abs(gap) >= ToolReading.NO_LIGHT;
     }
 }

@@ -16,7 +16,7 @@ import org.marktwice.timber.Size;
 
 /**
  * A board is set aside when, and only when, no allowed turn serves any part still to be supplied, and for the right reason.
- * A turn serves when it is clear; a part is still to be supplied while no other board carries its name. Right, but for a
+ * A turn serves when it is clear; a part is still to be supplied while no other board that fits it carries its name. Right, but for a
  * reason that doesn't hold, is close. A board that serves nowhere and is laid in the job all the same is wrong. While
  * another free board may still supply the part that a refused one would have served, the refusal is open: it was perhaps
  * not needed. A spare that is left on the rack is no fault.
@@ -69,15 +69,17 @@ final class RefusalJustified implements Rule {
     }
 
     /**
-     * Parts whose name no board on the bench carries; where the scenario asks for no names, those in which no board lies
-     * yet.
+     * Parts whose name no board on the bench carries that fits them; where the scenario asks for no names, those in which
+     * no such board lies yet. A board that doesn't fit supplies nothing.
      */
     private static List<Part> wanting(Situation situation) {
         boolean byName = situation.asks(Stage.NAMES);
         return Place.all(situation).stream()
-                .filter(place -> place.lying().isEmpty())
+                .filter(place -> place.lying().stream()
+                        .noneMatch(l -> situation.fits(l.placing().board(), place.part())))
                 .map(Place::part)
-                .filter(part -> !byName || situation.bench().namedAs(part).isEmpty())
+                .filter(part -> !byName
+                        || situation.bench().namedAs(part).stream().noneMatch(b -> situation.fits(b.board(), part)))
                 .toList();
     }
 

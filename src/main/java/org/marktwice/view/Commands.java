@@ -153,11 +153,15 @@ public final class Commands {
     public static void install(JComponent screen, List<Deed> deeds) {
         for (Deed deed : deeds) {
             KeyStroke key = (KeyStroke) deed.getValue(Action.ACCELERATOR_KEY);
-            if (key == null) continue;
-            String id = deed.command().id();
-            screen.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, id);
-            screen.getActionMap().put(id, new WhileNotTyping(deed, key));
+            if (key != null) install(screen, deed, key);
         }
+    }
+
+    /** Makes a key work for a deed, whether or not it is its own. */
+    static void install(JComponent screen, Deed deed, KeyStroke key) {
+        String id = deed.command().id() + " " + key;
+        screen.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, id);
+        screen.getActionMap().put(id, new WhileNotTyping(deed, key));
     }
 
     /** Keeps plain letters for whoever is being typed into. */

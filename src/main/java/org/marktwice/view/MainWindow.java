@@ -11,6 +11,7 @@ import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.view.Commands.Deed;
 
@@ -49,6 +50,10 @@ public final class MainWindow extends JFrame {
             }
         });
         walk.into(this);
+        // Where one would look for help: however the keyboard makes a question mark.
+        walk.deeds().stream()
+                .filter(d -> d.command().equals(WindowCommands.KEYS))
+                .forEach(d -> Commands.install(stage, d, KeyStroke.getKeyStroke('?')));
     }
 
     /** As large as the screen allows, but no larger than is of use. */

@@ -21,7 +21,7 @@ public final class WindowCommands {
     public static final Command MOVEMENT = new Command(
             "movement", Place.WINDOW, "Movement on or off", "", "Show boards turning, or turn them at once");
     public static final Command KEYS =
-            new Command("keys", Place.WINDOW, "Keys", "F1", "Show every command and its key");
+            new Command("keys", Place.WINDOW, "Keys", "F1", "Show every command and its key; ? does too");
     public static final Command CAUTIONS =
             new Command("cautions", Place.WINDOW, "At the real bench", "", "Show the cautions for real work");
 

@@ -10,9 +10,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.marktwice.bench.Action;
 import org.marktwice.bench.Tool;
 import org.marktwice.rulebook.Finding.Measured;
 import org.marktwice.timber.Shape;
+import org.marktwice.timber.Surface;
 
 class ProvedBeforeMarkedTest {
     private final Rule rule = new ProvedBeforeMarked();
@@ -28,7 +30,10 @@ class ProvedBeforeMarkedTest {
 
     /** Told in order: l = straight-edge along, c = across, w = winding sticks, q = square, S and E = the marks. */
     private static Situations doing(String order) {
-        Situations given = given();
+        return doing(order, given());
+    }
+
+    private static Situations doing(String order, Situations given) {
         for (char what : order.toCharArray()) {
             switch (what) {
                 case 'l' -> given.tests("A", Tool.STRAIGHT_EDGE, FACE_1);
@@ -76,12 +81,38 @@ class ProvedBeforeMarkedTest {
                 "lcwSE|Board A was marked before it had been tried with the try-square. → A try-square on edge 1 would have shown 0.3 degrees off square.",
                 "lcSqE|Board A was marked before it had been tried with the winding sticks. → Winding sticks on face 1 would have shown 0.4 mm.",
                 "cwSqE|Board A was marked before it had been tried with the straight-edge along. → A straight-edge along face 1 would have shown 0.2 mm.",
-                "lwSqE|Board A was marked before it had been tried with the straight-edge across. → A straight-edge across face 1 would have shown 0 mm.",
+                "lwSqE|Board A was marked before it had been tried with the straight-edge across. → A straight-edge across face 1 would have shown no light. Try it all the same, then mark.",
             })
     void itSaysWhatTheTrialWouldHaveShown(String order, String told) {
         Situations given = doing(order);
 
         assertThat(given.told(given.about("A", rule))).startsWith(told);
+    }
+
+    @ParameterizedTest(name = "without {0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "cwSqE|A straight-edge along face 1 would have shown no light.",
+                "lwSqE|A straight-edge across face 1 would have shown no light.",
+                "lcSqE|Winding sticks on face 1 would have shown no wind.",
+                "lcwSE|A try-square on edge 1 would have shown no light.",
+            })
+    void onATrueBoardNothingWouldHaveShown(String order, String told) {
+        Situations given = doing(
+                order, Situations.porchShelf(board("A").board(), board("Z").board()).names("A", "upright-left"));
+
+        assertThat(given.told(given.about("A", rule))).contains(told).doesNotContain("0 mm");
+    }
+
+    @ParameterizedTest(name = "stock on {0}: {1}")
+    @CsvSource({"FACE_1, SOUND", "FACE_2, CLOSE"})
+    void theSquareProvesTheEdgeOnlyFromTheFaceSide(Surface stock, Verdict verdict) {
+        Situations given = doing("lcwS")
+                .does(new Action.Test(9, "A", Tool.TRY_SQUARE, EDGE_1, 150.0, stock, null))
+                .edge("A", EDGE_1, FACE_1);
+
+        assertThat(given.about("A", rule).verdict()).isEqualTo(verdict);
     }
 
     @Test

@@ -136,6 +136,16 @@ class RefusalJustifiedTest {
                 .containsExactly(tuple("A", Verdict.WRONG), tuple("B", Verdict.WRONG));
     }
 
+    /** A board that carries the part's name but can't become it leaves the part unsupplied. */
+    @ParameterizedTest
+    @CsvSource({"clear, SOUND", "short, WRONG", "thick, WRONG", "cupped, WRONG"})
+    void onlyABoardThatFitsThePartSuppliesIt(String named, Verdict verdict) {
+        Situations given =
+                job(board("A", named), clear("B")).names("A", "upright-left").setsAside("B", Reason.NOT_NEEDED);
+
+        assertThat(given.about("B", rule).verdict()).isEqualTo(verdict);
+    }
+
     @Test
     void aSpareLeftOnTheRackAndAUsableBoardUsedAreNoFault() {
         Situations given = lay(job(clear("A"), hopeless("B")), "A", FACE_1_END_2_DOWN);

@@ -45,6 +45,27 @@ class TrueFormTest {
         return new Vector3d(from).fma(share, line).sub(at).dot(on.normal());
     }
 
+    /** What decides which surface is the truest: the least distance between planes that hold the displaced surface. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void departuresAreThoseOfTheDisplacedSurface(long seed) {
+        TrueForm form = TrueForm.now(any(seed));
+        for (Surface on : Surface.LONG) {
+            double[] heights = new double[17 * 13];
+            for (int i = 0; i < 17; i++) {
+                for (int j = 0; j < 13; j++) {
+                    double u = form.board().uExtent(on) * i / 16;
+                    double v = form.board().vExtent(on) * j / 12;
+                    heights[i * 13 + j] = form.out(new SurfacePoint(on, u, v));
+                }
+            }
+            double departure = Trueness.departure(form.board(), on);
+            assertThat(new LeastSpread(heights, 17, 13).solve())
+                    .as("%s", on)
+                    .isCloseTo(departure, within(0.01 + 0.01 * departure));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
     void straightEdgesReadWhatTheDisplacedSurfaceGives(long seed) {

@@ -6,6 +6,7 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -69,6 +70,18 @@ class WindowTest {
         at.ctrl(KeyEvent.VK_MINUS);
         assertThat(at.title()).isEqualTo("Peg rail: replay");
         assertThat(saved().dark()).isFalse();
+    }
+
+    @Test
+    void aQuestionMarkOpensTheKeySheetOnEveryScreen() {
+        for (String screen : List.of("start", "bench")) {
+            if (screen.equals("bench")) at.click("enter");
+            at.robot.type('?');
+            at.robot.waitForIdle();
+            at.window.dialog("Keys").requireVisible();
+            at.key(KeyEvent.VK_ESCAPE);
+            assertThat(at.showing("Keys")).as(screen).isFalse();
+        }
     }
 
     @Test

@@ -53,6 +53,8 @@ public final class BenchCommands {
             bench("shape", "Shape", "H", "Show the board's true shape larger: ×1, ×2, ×5, ×10, ×20");
     public static final Command SHAPE_BACK =
             bench("shape-back", "Shape smaller", "shift H", "Show the board's true shape less large");
+    public static final Command ROOM =
+            bench("room", "Another room", "O", "See what becomes of the board once it has settled in another room");
 
     public static final Command NEXT_BOARD = bench("next-board", "Next board", "PAGE_DOWN", "Take the next board");
     public static final Command BOARD_BEFORE =
@@ -77,6 +79,7 @@ public final class BenchCommands {
                             ENTER,
                             SHAPE,
                             SHAPE_BACK,
+                            ROOM,
                             NEXT_BOARD,
                             BOARD_BEFORE,
                             UNDO,

@@ -153,7 +153,9 @@ public final class BenchModel {
         changed();
     }
 
+    /** What tools read is the board as it is now: the other room is left. */
     private void letGo() {
+        shape = shape.in(null);
         tool = null;
         trial = null;
         byKeys = false;
@@ -176,6 +178,7 @@ public final class BenchModel {
     }
 
     public void show(ShapeShown next) {
+        if (next.room() != null && tool != null) letGo();
         shape = next;
         changed();
     }

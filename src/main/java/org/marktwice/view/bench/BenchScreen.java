@@ -88,7 +88,7 @@ public final class BenchScreen extends JPanel {
                 new HeaderPanel(model, deed(BenchCommands.UNDO), deed(BenchCommands.REDO), deed(BenchCommands.HAND_IN));
         rack = new RackPanel(model, cache);
         boardPanel = new BoardPanel(model, boardView, this::run);
-        unrolledPanel = new UnrolledPanel(model, unrolledView);
+        unrolledPanel = new UnrolledPanel(model, unrolledView, this::run);
         drawing = new DrawingPanel(model, cache);
         parts = new PartsPanel(model);
         split = new TwoViews(session.scenario().boards(), boardPanel, unrolledPanel);
@@ -171,6 +171,7 @@ public final class BenchScreen extends JPanel {
         key(BenchCommands.ENTER, ToolKey.Stroke.ENTER);
         add(BenchCommands.SHAPE, () -> model.show(model.shape().stepped(1)));
         add(BenchCommands.SHAPE_BACK, () -> model.show(model.shape().stepped(-1)));
+        add(BenchCommands.ROOM, () -> unrolledPanel.another());
         add(BenchCommands.NEXT_BOARD, () -> model.selectNext(1));
         add(BenchCommands.BOARD_BEFORE, () -> model.selectNext(-1));
         add(BenchCommands.UNDO, model::undo);

@@ -167,11 +167,13 @@ public final class BoardView extends JComponent implements PatchView {
 
     private @Nullable Isometric projection() {
         BoardPicture shown = picture;
-        int margin = Look.px(MARGIN);
+        // Room for tools that stand over the board, and for how its shape is shown; neither where it is only looked at.
+        int margin = Look.px(shape == null ? MARGIN / 2 : MARGIN);
         if (shown == null || getWidth() <= 2 * margin || getHeight() <= 2 * margin) return null;
         // the shadow falls to the right and below, and fades within a margin and a half
-        Rectangle2D area =
-                new Rectangle2D.Double(margin, 1.4 * margin, getWidth() - 3 * margin, getHeight() - 3.5 * margin);
+        Rectangle2D area = shape == null
+                ? new Rectangle2D.Double(margin, 0, getWidth() - 4 * margin, getHeight() - 3 * margin)
+                : new Rectangle2D.Double(margin, 1.4 * margin, getWidth() - 3 * margin, getHeight() - 3.5 * margin);
         Board board = shown.board();
         FormShown form = ShapeShown.form(shape, board);
         // While it moves, the scale goes over from that of the old lie to that of the new one.

@@ -1,6 +1,7 @@
 package org.marktwice.view.bench;
 
 import java.awt.Component;
+import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.bench.Bench;
 import org.marktwice.picture.Ink;
@@ -20,6 +22,9 @@ import org.marktwice.view.Look.Style;
 /** The exercise, how far its stages have got, and what leads on. */
 final class HeaderPanel extends JPanel {
     private static final long serialVersionUID = 1L;
+    /** How wide the brief may run, at the usual text size. */
+    private static final int BRIEF = 320;
+
     private final transient BenchModel model;
     private final transient List<StageCell> cells = new ArrayList<>();
 
@@ -33,10 +38,11 @@ final class HeaderPanel extends JPanel {
         Scenario scenario = model.session().scenario();
         JPanel words = clear(new MigLayout("insets 10lp 0 10lp 0, gapy 1lp, wrap 1", "[]"));
         words.add(Look.label(scenario.title(), Style.TITLE), "wmin 0");
-        JLabel sub =
-                Look.quiet("level " + scenario.level() + " · " + Words.lower(trimmed(scenario.brief())), Style.NOTE);
+        JTextArea sub = Look.prose(" ", Style.NOTE, Ink.QUIET);
+        sub.setName("brief");
+        sub.setText(fitting(scenario, sub.getFontMetrics(sub.getFont())));
         sub.setToolTipText(scenario.brief());
-        words.add(sub, "wmin 0, wmax 340lp");
+        words.add(sub, "wmin 0, w " + BRIEF + "lp!");
         add(words, "wmin 0");
 
         JPanel stages = clear(new MigLayout("insets 0, gapx 28lp", "", "[center]"));
@@ -61,8 +67,18 @@ final class HeaderPanel extends JPanel {
         return button;
     }
 
-    private static String trimmed(String brief) {
-        return brief.endsWith(".") ? brief.substring(0, brief.length() - 1) : brief;
+    /** The level, and as many whole sentences of the brief as two lines hold; the first one in any case. */
+    private static String fitting(Scenario scenario, FontMetrics metrics) {
+        String[] sentences = scenario.brief().split("(?<=[.!?]) ", -1);
+        String text = "level " + scenario.level() + " · " + Words.lower(sentences[0]);
+        // A line that is broken between words holds a little less than its width.
+        double room = 1.8 * Look.px(BRIEF);
+        for (int i = 1; i < sentences.length; i++) {
+            String more = text + " " + sentences[i];
+            if (metrics.stringWidth(more) > room) break;
+            text = more;
+        }
+        return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
     }
 
     private static JPanel clear(MigLayout layout) {

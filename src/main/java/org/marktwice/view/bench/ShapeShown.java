@@ -28,7 +28,7 @@ public record ShapeShown(int times, @Nullable Room room) {
     /**
      * A room that the board is looked at in, once it has settled there.
      *
-     * @param name as a person calls it: {@code 21 °C, 40 %}
+     * @param name as a person calls it: {@code 21 °C, 40 %}; empty where only a moisture is thought of
      * @param moisture what the board comes to there, percent
      */
     public record Room(String name, double moisture) {}
@@ -56,7 +56,8 @@ public record ShapeShown(int times, @Nullable Room room) {
     String says() {
         String scale = "shape ×" + times;
         if (room == null) return scale;
-        return scale + String.format(Locale.ROOT, " · once settled at %s: %.1f %%", room.name(), room.moisture());
+        String at = room.name().isEmpty() ? "" : room.name() + ", ";
+        return scale + String.format(Locale.ROOT, " · once settled at %s%.1f %% moisture", at, room.moisture());
     }
 
     static double times(@Nullable ShapeShown shape) {

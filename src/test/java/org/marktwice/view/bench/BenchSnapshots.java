@@ -13,6 +13,7 @@ import javax.swing.SwingUtilities;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Tool;
 import org.marktwice.picture.FigureCache;
+import org.marktwice.timber.Climate;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Look;
@@ -51,6 +52,8 @@ public final class BenchSnapshots {
         shoot(only, "times-10-sticks", false, 1, large, m -> shaped(m, Tool.WINDING_STICKS, Surface.FACE_1, 60));
         shoot(only, "times-10-square", false, 1, large, m -> shaped(m, Tool.TRY_SQUARE, Surface.EDGE_1, 16));
         shoot(only, "times-10-end", true, 1, small, m -> shaped(m, Tool.END_GRAIN, Surface.END_1, 9));
+        shoot(only, "room", false, 1, large, m -> room(m));
+        shoot(only, "room-2x-dark", true, 1, new Size(1280, 800, 2), m -> room(m));
         shoot(only, "turn", false, 1, large, BenchSnapshots::turning);
         shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
         shoot(only, "told", false, 1, small, BenchSnapshots::told);
@@ -97,6 +100,11 @@ public final class BenchSnapshots {
     private static void shaped(BenchModel m, Tool tool, Surface surface, double v) {
         shape(m, 10);
         lay(m, tool, surface, v);
+    }
+
+    private static void room(BenchModel m) {
+        m.select("B");
+        m.show(new ShapeShown(10, new ShapeShown.Room("21 °C, 40 %", new Climate(21, 40).settledMoisture())));
     }
 
     private static void turning(BenchModel m) {
