@@ -108,7 +108,8 @@ final class ProvedBeforeMarked implements Rule {
             if (isSeen(rise)) found.instead("better.wind", "on", side.on(), "value", Math.abs(rise));
             else found.instead("better.wind-true", "on", side.on());
         } else if (side != null) {
-            OptionalDouble across = Trueness.across(board, side.on(), board.size().length() / 2);
+            OptionalDouble across =
+                    Trueness.across(board, side.on(), board.size().length() / 2);
             if (across.isEmpty()) return;
             double gap = across.getAsDouble();
             if (isSeen(gap)) found.instead("better.across", "on", side.on(), "value", Math.abs(gap));

@@ -100,7 +100,8 @@ class ProvedBeforeMarkedTest {
             })
     void onATrueBoardNothingWouldHaveShown(String order, String told) {
         Situations given = doing(
-                order, Situations.porchShelf(board("A").board(), board("Z").board()).names("A", "upright-left"));
+                order,
+                Situations.porchShelf(board("A").board(), board("Z").board()).names("A", "upright-left"));
 
         assertThat(given.told(given.about("A", rule))).contains(told).doesNotContain("0 mm");
     }

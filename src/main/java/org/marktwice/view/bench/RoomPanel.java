@@ -1,7 +1,6 @@
 package org.marktwice.view.bench;
 
 import java.util.function.Consumer;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextArea;
