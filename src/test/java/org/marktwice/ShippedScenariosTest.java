@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -17,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.marktwice.advice.ModelAnswer;
-import org.marktwice.advice.Option;
 import org.marktwice.bench.Bench;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
@@ -36,7 +36,9 @@ import org.marktwice.scenario.Scenario;
 class ShippedScenariosTest {
     private static final Path FOLDER = Path.of("scenarios");
     /** Stated, so that a scan that finds nothing can't pass. */
-    private static final int SHIPPED = 6;
+    private static final int SHIPPED = 18;
+    /** Where it is the point that a part can't be supplied: by how many parts. */
+    private static final Map<String, Integer> NONE_CLEARS = Map.of("hat-shelf", 1);
 
     static List<Path> scenarios() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {
@@ -46,7 +48,7 @@ class ShippedScenariosTest {
         }
     }
 
-    private static String name(Path scenario) {
+    static String name(Path scenario) {
         return scenario.getFileName().toString().replace(".scenario.json", "");
     }
 
@@ -54,13 +56,13 @@ class ShippedScenariosTest {
         return FOLDER.resolve("attempts").resolve(name(scenario) + "-" + kind + ".attempt.jsonl");
     }
 
-    private static MarkSheet sheet(Path file, String kind) throws FileRefused {
+    static MarkSheet sheet(Path file, String kind) throws FileRefused {
         Scenario scenario = ScenarioFile.read(file);
         return RuleBook.judge(
                 Situation.of(AttemptFile.open(attempt(file, kind), scenario).bench()));
     }
 
-    private static JsonNode expected(Path scenario) throws IOException {
+    static JsonNode expected(Path scenario) throws IOException {
         return JsonMapper.builder()
                 .build()
                 .readTree(FOLDER.resolve("attempts")
@@ -81,11 +83,11 @@ class ShippedScenariosTest {
 
     @ParameterizedTest
     @MethodSource("scenarios")
-    void everyPartCanBeSuppliedClear(Path file) throws FileRefused {
+    void everyPartCanBeSuppliedClearUnlessThatIsThePoint(Path file) throws FileRefused {
         Scenario scenario = ScenarioFile.read(file);
         ModelAnswer answer = ModelAnswer.of(scenario);
-        assertThat(answer.supplied()).isEqualTo(scenario.drawing().parts().size());
-        assertThat(answer.placings()).allMatch(Option::clear);
+        int without = NONE_CLEARS.getOrDefault(scenario.id(), 0);
+        assertThat(answer.clear()).isEqualTo(scenario.drawing().parts().size() - without);
     }
 
     @ParameterizedTest

@@ -14,7 +14,8 @@ import org.marktwice.timber.Surface;
 /**
  * Opposite parts are mirror images as marked and turned. Marks alone have no hand: either end may come to the bottom, so
  * a pair is judged once both are marked and turned. A pair whose marks the drawing itself doesn't mirror is not judged,
- * and where it leaves a choice, two boards that each lie as drawn are a pair.
+ * and where it leaves a choice, two boards that each lie as drawn are a pair. A part that waits for a better rack leaves
+ * nothing to compare, and that is sound.
  */
 final class HandedPair implements Rule {
     @Override
@@ -42,10 +43,20 @@ final class HandedPair implements Rule {
             if (one.isPresent() && other.isPresent()) {
                 findings.add(judge(pair, one.get(), other.get()));
             } else if (situation.asks(Stage.TURNS)) {
-                findings.add(open(pair));
+                findings.add(waits(situation, pair) ? waiting(pair) : open(pair));
             }
         }
         return findings;
+    }
+
+    private Finding waiting(Pair pair) {
+        return Found.by(this, Subject.part(pair.one().id()))
+                .sound("says.waits", "one", pair.one().id(), "other", pair.other().id());
+    }
+
+    /** While no board clears one of the two there is nothing to compare. */
+    private static boolean waits(Situation situation, Pair pair) {
+        return Workpiece.waits(situation, pair.one()) || Workpiece.waits(situation, pair.other());
     }
 
     private Finding open(Pair pair) {

@@ -21,9 +21,9 @@ import org.marktwice.timber.Seasoned;
 import org.marktwice.timber.Surface;
 
 /**
- * The whole exercise worked as a careful hand would, from the model answer: boards that serve nothing are set aside,
- * each board in use is proved, marked, named, measured where a knot is near, and turned. Where several turns are as good
- * for the joints, the one that loses least on the other rules is taken.
+ * The whole exercise worked as a careful hand would, from the model answer: boards that serve nothing are set aside, a
+ * part that none of them clears is left waiting, each board in use is proved, marked, named, measured where a knot is
+ * near, and turned. Where several turns are as good for the joints, the one that loses least on the other rules is taken.
  */
 public final class WorkedAttempt {
     /** Turns whose clearance is no more than this below the best are tried as equals, millimetres. */
@@ -33,17 +33,35 @@ public final class WorkedAttempt {
 
     /** The attempt, handed in. */
     public static Attempt of(Scenario scenario, String learner, String started) {
-        ModelAnswer answer = ModelAnswer.of(scenario);
+        ModelAnswer answer = clearOnly(ModelAnswer.of(scenario));
+        boolean waits = answer.supplied() < scenario.drawing().parts().size();
         Attempt attempt = new Attempt(scenario.id(), scenario.digest(), learner, started, List.of());
         for (Board board : scenario.boards()) {
-            Optional<Reason> refused = answer.of(board).isPresent() ? Optional.empty() : refusal(scenario, board);
-            if (refused.isPresent()) attempt = add(attempt, t -> new Action.SetAside(t, board.id(), refused.get()));
+            if (answer.of(board).isPresent()) continue;
+            Optional<Reason> refused = refusal(scenario, board);
+            if (refused.isEmpty() && waits) refused = Optional.of(leftOver(scenario, answer, board));
+            if (refused.isEmpty()) continue;
+            Reason reason = refused.get();
+            attempt = add(attempt, t -> new Action.SetAside(t, board.id(), reason));
         }
         Situation start = Situation.of(Bench.of(scenario));
         List<Placing> chosen =
                 new ArrayList<>(answer.placings().stream().map(Option::placing).toList());
         for (int i = 0; i < chosen.size(); i++) chosen.set(i, leastLost(start, attempt, chosen, i));
         return add(work(attempt, scenario, chosen), Action.HandIn::new);
+    }
+
+    /** A part that none clears is left waiting. */
+    private static ModelAnswer clearOnly(ModelAnswer answer) {
+        return new ModelAnswer(answer.placings().stream().filter(Option::clear).toList());
+    }
+
+    /** Why a board that could serve elsewhere doesn't help while parts wait. */
+    private static Reason leftOver(Scenario scenario, ModelAnswer answer, Board board) {
+        boolean fits = scenario.drawing().parts().stream()
+                .filter(p -> answer.of(p).isEmpty())
+                .anyMatch(p -> Options.unfit(scenario, board, p).isEmpty());
+        return fits ? Reason.KNOT_IN_EVERY_TURN : Reason.NOT_NEEDED;
     }
 
     private static Attempt work(Attempt attempt, Scenario scenario, List<Placing> placings) {

@@ -59,6 +59,16 @@ record Workpiece(
         return missing.isEmpty() || waitsForBetterRack(situation, parts.size() - missing.size()) ? List.of() : missing;
     }
 
+    /** Whether a part is left empty for good: no board carries its name, and the rack has none for it. */
+    static boolean waits(Situation situation, Part part) {
+        if (!situation.asks(Stage.NAMES)) return false;
+        List<Part> parts = situation.scenario().drawing().parts();
+        long supplied = parts.stream()
+                .filter(p -> !situation.bench().namedAs(p).isEmpty())
+                .count();
+        return situation.bench().namedAs(part).isEmpty() && waitsForBetterRack(situation, (int) supplied);
+    }
+
     /** The parts that no board is for yet and whose board will take face marks. */
     static List<Part> missingMarked(Situation situation) {
         return missing(situation).stream().filter(Part::takesMarks).toList();

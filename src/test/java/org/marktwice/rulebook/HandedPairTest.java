@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.marktwice.Fixtures;
+import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Overall;
@@ -121,6 +122,25 @@ class HandedPairTest {
         Situations given = rails(List.of(FRONT), List.of(FRONT));
 
         assertThat(given.judgedBy(rule)).isEmpty();
+    }
+
+    /** Where the rack has a board for only one of the two, "none clears" is an answer here too. */
+    @Test
+    void aPairOfWhichOneWaitsForABoardIsNothingToCompare() {
+        Situations given = Situations.porchShelf(
+                        board("A").board(),
+                        board("C").size(200, 120, 18).board(),
+                        board("S").size(476, 120, 18).board())
+                .names("A", "upright-left")
+                .names("S", "shelf");
+        assertThat(given.judgedBy(rule)).extracting(Finding::verdict).containsExactly(Verdict.OPEN);
+
+        Finding waits = given.setsAside("C", Reason.WRONG_SIZE).judgedBy(rule).get(0);
+
+        assertThat(waits.verdict()).isEqualTo(Verdict.SOUND);
+        assertThat(given.told(waits))
+                .isEqualTo("The Left upright and the Right upright are to be a pair, but one of them waits for another"
+                        + " board: there is nothing to compare yet.");
     }
 
     private static Situations rails(List<Direction> oneSide, List<Direction> otherSide) {

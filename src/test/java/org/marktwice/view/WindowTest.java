@@ -100,7 +100,7 @@ class WindowTest {
         JList<?> list = at.window.list("exercises").target();
         assertThat(AtTheWindow.onScreen(list::getSelectedIndex)).isEqualTo(2);
         at.key(KeyEvent.VK_ENTER);
-        assertThat(at.title()).isEqualTo("Porch shelf");
+        assertThat(at.title()).isEqualTo("Wall lamp");
     }
 
     @Test

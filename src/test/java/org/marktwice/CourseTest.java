@@ -1,0 +1,200 @@
+package org.marktwice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.marktwice.advice.Difficulty;
+import org.marktwice.drawing.Joint;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.PartStuff;
+import org.marktwice.files.ScenarioFile;
+import org.marktwice.rulebook.MarkSheet;
+import org.marktwice.rulebook.Slip;
+import org.marktwice.rulebook.Verdict;
+import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
+import org.marktwice.timber.Board;
+
+/** The exercises that are shipped make up a course: six levels, each harder than the one before and with less help. */
+class CourseTest {
+    private static final int LEVELS = 6;
+    private static final int LEAST_EXERCISES = 18;
+
+    /** The rules that tell of a slip; any one of them is enough. */
+    private static final Map<Slip, Set<String>> TOLD_BY = toldBy();
+
+    private static Map<Slip, Set<String>> toldBy() {
+        Map<Slip, Set<String>> told = new EnumMap<>(Slip.class);
+        told.put(Slip.MARKS_WITHOUT_SHARED_ARRIS, Set.of("marks-share-arris"));
+        told.put(Slip.MARK_TO_WRONG_ARRIS, Set.of("marks-share-arris"));
+        told.put(Slip.UNSOUND_SURFACE_MARKED, Set.of("marked-surface-true", "proved-before-marked"));
+        told.put(Slip.THIRD_SURFACE_MARKED, Set.of("one-pair-of-marks"));
+        told.put(Slip.TWO_LEFTS, Set.of("handed-pair"));
+        told.put(Slip.FACE_SIDES_NOT_AS_DRAWN, Set.of("marks-as-drawn"));
+        told.put(Slip.HEART_SIDE_CONFUSED, Set.of("heart-side-as-set"));
+        told.put(Slip.KNOT_SEEN_ON_ONE_SURFACE, Set.of("knot-clear-of-joint"));
+        told.put(Slip.HANDED_IN_UNCHECKED, Set.of("measured-when-near"));
+        told.put(Slip.MARKS_ON_SHEET_OR_SHAPED, Set.of("one-pair-of-marks"));
+        told.put(Slip.TURNED_OVER_FOR_END_FOR_END, Set.of("best-turn"));
+        told.put(Slip.REFUSED_OR_USED_WRONGLY, Set.of("refusal-justified"));
+        return told;
+    }
+
+    static List<Path> files() throws Exception {
+        return ShippedScenariosTest.scenarios();
+    }
+
+    private static List<Scenario> course() throws Exception {
+        List<Scenario> course = new ArrayList<>();
+        for (Path file : files()) course.add(ScenarioFile.read(file));
+        return course;
+    }
+
+    private static Map<Integer, List<Scenario>> byLevel() throws Exception {
+        Map<Integer, List<Scenario>> levels = new TreeMap<>();
+        for (Scenario one : course()) {
+            levels.computeIfAbsent(one.level(), l -> new ArrayList<>()).add(one);
+        }
+        return levels;
+    }
+
+    @Test
+    void thereAreSixLevelsOfThreeExercisesAtLeast() throws Exception {
+        assertThat(course()).hasSizeGreaterThanOrEqualTo(LEAST_EXERCISES);
+        assertThat(byLevel().keySet()).containsExactly(1, 2, 3, 4, 5, 6);
+        assertThat(byLevel().values()).allSatisfy(level -> assertThat(level).hasSizeGreaterThanOrEqualTo(3));
+    }
+
+    /** By the figures computed from boards and drawing, the mean of a level. */
+    @Test
+    void eachLevelIsHarderThanTheOneBefore() throws Exception {
+        List<Double> means = new ArrayList<>();
+        for (List<Scenario> level : byLevel().values()) {
+            means.add(level.stream()
+                    .mapToDouble(s -> Difficulty.of(s).value())
+                    .average()
+                    .orElseThrow());
+        }
+        for (int i = 1; i < LEVELS; i++) {
+            assertThat(means.get(i)).as("levels %d and %d of %s", i, i + 1, means).isGreaterThan(means.get(i - 1));
+        }
+    }
+
+    @Test
+    void guidanceFades() throws Exception {
+        List<Integer> earliest = new ArrayList<>();
+        for (List<Scenario> level : byLevel().values()) {
+            List<Practice.Guidance> all =
+                    level.stream().map(s -> s.practice().guidance()).toList();
+            int least = all.stream().mapToInt(Enum::ordinal).min().orElseThrow();
+            if (!earliest.isEmpty()) assertThat(least).isGreaterThanOrEqualTo(earliest.get(earliest.size() - 1));
+            earliest.add(least);
+        }
+        assertThat(earliest.get(0)).isEqualTo(Practice.Guidance.EACH_STEP.ordinal());
+        assertThat(course()).extracting(s -> s.practice().guidance()).contains(Practice.Guidance.values());
+    }
+
+    /** Where boards are turned: an aid that no exercise of a level grants doesn't come back. */
+    @Test
+    void aidsFade() throws Exception {
+        Set<Practice.Aid> left = EnumSet.allOf(Practice.Aid.class);
+        for (List<Scenario> level : byLevel().values()) {
+            List<Scenario> turned =
+                    level.stream().filter(s -> s.stages().contains(Stage.TURNS)).toList();
+            if (turned.isEmpty()) continue;
+            Set<Practice.Aid> granted = new HashSet<>();
+            turned.forEach(s -> granted.addAll(s.practice().aids()));
+            assertThat(left).as("level %d", level.get(0).level()).containsAll(granted);
+            left = granted;
+        }
+        assertThat(left).isEmpty();
+    }
+
+    @Test
+    void allThatALearnerMeetsAtTheBenchIsThere() throws Exception {
+        List<Scenario> course = course();
+        Set<Class<?>> joints = new HashSet<>();
+        Set<PartStuff> stuff = new HashSet<>();
+        for (Scenario one : course) {
+            one.drawing().joints().forEach(j -> joints.add(j.getClass()));
+            one.drawing().parts().forEach(p -> stuff.add(p.stuff()));
+        }
+        assertThat(joints)
+                .contains(
+                        Joint.ThroughHousing.class,
+                        Joint.Rebate.class,
+                        Joint.Halving.class,
+                        Joint.MortiseTenon.class,
+                        Joint.Butt.class);
+        assertThat(stuff).containsExactlyInAnyOrder(PartStuff.values());
+        assertThat(course).as("eight turns").anyMatch(s -> s.boards().stream().anyMatch(Board::isSquare));
+        assertThat(course).extracting(s -> s.practice().heartSide()).contains(Practice.HeartSide.AWAY);
+        assertThat(course).extracting(s -> s.practice().faceSide()).contains(Practice.FaceSide.values());
+        assertThat(course).as("boards of one log").anyMatch(s -> s.stock().isPresent());
+    }
+
+    /** The last level is whole jobs, with boards to spare. */
+    @Test
+    void itEndsWithFullJobs() throws Exception {
+        assertThat(byLevel().get(LEVELS)).allSatisfy(s -> {
+            List<Part> parts = s.drawing().parts();
+            assertThat(parts).hasSizeGreaterThanOrEqualTo(6);
+            assertThat(s.boards()).hasSizeGreaterThan(parts.size());
+        });
+    }
+
+    @Test
+    void everyExerciseHasItsOwnWords() throws Exception {
+        List<Scenario> course = course();
+        assertThat(course).extracting(Scenario::brief).doesNotHaveDuplicates();
+        assertThat(course).extracting(Scenario::title).doesNotHaveDuplicates();
+        assertThat(course).allSatisfy(s -> assertThat(s.brief().length()).isBetween(60, 420));
+    }
+
+    /** Named beside the attempt, and told of by a rule. */
+    @ParameterizedTest
+    @MethodSource("files")
+    void theSlipsOfTheFlawedAttemptAreFound(Path file) throws Exception {
+        MarkSheet sheet = ShippedScenariosTest.sheet(file, "flawed");
+        Set<String> faults = new TreeSet<>();
+        sheet.entries().stream()
+                .map(MarkSheet.Entry::finding)
+                .filter(f -> f.verdict() == Verdict.WRONG || f.verdict() == Verdict.CLOSE)
+                .forEach(f -> faults.add(f.rule()));
+        assertThat(slips(file)).isNotEmpty().allSatisfy(slip -> assertThat(TOLD_BY.get(slip))
+                .as("%s, of the faults %s", slip.id(), faults)
+                .containsAnyElementsOf(faults));
+    }
+
+    @Test
+    void everySlipIsMetTwiceAtLeast() throws Exception {
+        Map<Slip, Integer> met = new EnumMap<>(Slip.class);
+        for (Path file : files()) slips(file).forEach(s -> met.merge(s, 1, Integer::sum));
+        assertThat(met.keySet()).containsAll(TOLD_BY.keySet());
+        assertThat(met).allSatisfy((slip, times) -> assertThat(times)
+                .as(slip.id())
+                .isGreaterThanOrEqualTo(2));
+    }
+
+    private static Set<Slip> slips(Path file) throws Exception {
+        Set<Slip> slips = EnumSet.noneOf(Slip.class);
+        for (JsonNode id : ShippedScenariosTest.expected(file).get("flawed").get("slips")) {
+            slips.add(Slip.of(id.asText()).orElseThrow(() -> new AssertionError("no slip " + id)));
+        }
+        return slips;
+    }
+}
