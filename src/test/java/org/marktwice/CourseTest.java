@@ -90,7 +90,9 @@ class CourseTest {
                     .orElseThrow());
         }
         for (int i = 1; i < LEVELS; i++) {
-            assertThat(means.get(i)).as("levels %d and %d of %s", i, i + 1, means).isGreaterThan(means.get(i - 1));
+            assertThat(means.get(i))
+                    .as("levels %d and %d of %s", i, i + 1, means)
+                    .isGreaterThan(means.get(i - 1));
         }
     }
 
@@ -175,9 +177,11 @@ class CourseTest {
                 .map(MarkSheet.Entry::finding)
                 .filter(f -> f.verdict() == Verdict.WRONG || f.verdict() == Verdict.CLOSE)
                 .forEach(f -> faults.add(f.rule()));
-        assertThat(slips(file)).isNotEmpty().allSatisfy(slip -> assertThat(TOLD_BY.get(slip))
-                .as("%s, of the faults %s", slip.id(), faults)
-                .containsAnyElementsOf(faults));
+        assertThat(slips(file))
+                .isNotEmpty()
+                .allSatisfy(slip -> assertThat(TOLD_BY.get(slip))
+                        .as("%s, of the faults %s", slip.id(), faults)
+                        .containsAnyElementsOf(faults));
     }
 
     @Test
@@ -185,9 +189,8 @@ class CourseTest {
         Map<Slip, Integer> met = new EnumMap<>(Slip.class);
         for (Path file : files()) slips(file).forEach(s -> met.merge(s, 1, Integer::sum));
         assertThat(met.keySet()).containsAll(TOLD_BY.keySet());
-        assertThat(met).allSatisfy((slip, times) -> assertThat(times)
-                .as(slip.id())
-                .isGreaterThanOrEqualTo(2));
+        assertThat(met)
+                .allSatisfy((slip, times) -> assertThat(times).as(slip.id()).isGreaterThanOrEqualTo(2));
     }
 
     private static Set<Slip> slips(Path file) throws Exception {

@@ -51,7 +51,12 @@ final class HandedPair implements Rule {
 
     private Finding waiting(Pair pair) {
         return Found.by(this, Subject.part(pair.one().id()))
-                .sound("says.waits", "one", pair.one().id(), "other", pair.other().id());
+                .sound(
+                        "says.waits",
+                        "one",
+                        pair.one().id(),
+                        "other",
+                        pair.other().id());
     }
 
     /** While no board clears one of the two there is nothing to compare. */
