@@ -5,6 +5,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
+import org.marktwice.scenario.Practice;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
@@ -173,10 +174,20 @@ public sealed interface Action {
         }
     }
 
-    /** What the learner expects to lose marks on, by rule id; said before handing in. */
-    record Estimate(double t, Set<String> expects) implements Action {
+    /**
+     * What the learner expects to lose marks on; said before handing in.
+     *
+     * @param expects ids of rules
+     * @param parts ids of parts; null where nothing was said of parts
+     */
+    record Estimate(double t, Set<String> expects, @Nullable Set<String> parts) implements Action {
         public Estimate {
             expects = Set.copyOf(expects);
+            parts = parts == null ? null : Set.copyOf(parts);
+        }
+
+        public Estimate(double t, Set<String> expects) {
+            this(t, expects, null);
         }
 
         @Override
@@ -184,6 +195,68 @@ public sealed interface Action {
             return "estimate";
         }
     }
+
+    /** How far the learner expects the nearest knot of a board to be from a joint, millimetres; said before it is turned. */
+    record EstimateClearance(double t, String board, double mm) implements OnBoard, Remark {
+        @Override
+        public String verb() {
+            return "estimate-clearance";
+        }
+    }
+
+    /**
+     * A hint that was asked for and given.
+     *
+     * @param rule the rule that it is about
+     * @param board with {@code part} and {@code joint}: what it is about, each where it applies
+     * @param grade 1 where to look, 2 what to check, 3 what the rule says
+     */
+    record Hint(
+            double t,
+            String rule,
+            @Nullable String board,
+            @Nullable String part,
+            @Nullable String joint,
+            int grade) implements Remark {
+        /** How many grades there are. */
+        public static final int GRADES = 3;
+
+        @Override
+        public String verb() {
+            return "hint";
+        }
+    }
+
+    /** From here on the learner wants to be told later than the scenario would tell. */
+    record LessHelp(double t, Practice.Guidance to) implements Remark {
+        @Override
+        public String verb() {
+            return "less-help";
+        }
+    }
+
+    /**
+     * Everything before was done by another hand, with slips in it, and is taken over to be put right.
+     *
+     * @param seed what the slips were made from
+     */
+    record TakeOver(double t, int seed) implements Remark {
+        @Override
+        public String verb() {
+            return "take-over";
+        }
+    }
+
+    /** A slip of the other hand named. @param slip its id in the trade's list */
+    record Fault(double t, String board, String slip) implements OnBoard {
+        @Override
+        public String verb() {
+            return "fault";
+        }
+    }
+
+    /** What leaves the boards as they are and is not taken back by undo. */
+    sealed interface Remark extends Action {}
 
     record HandIn(double t) implements Action {
         @Override

@@ -73,6 +73,9 @@ public final class Bench {
             return new Bench(scenario, and(log, action), counting, takenBack, boards, true);
         }
         Checks.possible(this, action);
+        if (action instanceof Action.Remark) {
+            return new Bench(scenario, and(log, action), counting, takenBack, boards, false);
+        }
         int step = steps() + 1;
         Map<String, BoardState> next = new LinkedHashMap<>(boards);
         Effects.apply(next, step, action, this::action);
@@ -82,6 +85,9 @@ public final class Bench {
     private Bench afterUndo(Action undo) throws CannotDo {
         Checks.undoGranted(scenario);
         if (counting.isEmpty()) throw new CannotDo("There is nothing to take back");
+        if (lastCounting() < takenOver()) {
+            throw new CannotDo("Another hand did that: rub it out, or do it again");
+        }
         List<Integer> fewer = counting.subList(0, counting.size() - 1);
         int last = counting.get(counting.size() - 1);
         return folded(undo, List.copyOf(fewer), and(takenBack, last));
@@ -182,12 +188,58 @@ public final class Bench {
         return Optional.empty();
     }
 
+    private int lastCounting() {
+        return counting.isEmpty() ? 0 : counting.get(counting.size() - 1);
+    }
+
+    /** The parts that the learner expects to lose marks on, as last said; empty where nothing was said of parts. */
+    public Optional<Set<String>> expectedParts() {
+        for (int i = counting.size() - 1; i >= 0; i--) {
+            if (action(counting.get(i)) instanceof Action.Estimate said) return Optional.ofNullable(said.parts());
+        }
+        return Optional.empty();
+    }
+
+    /** When the learner is told: as the scenario says, or later where the learner wanted it so. */
+    public Practice.Guidance guidance() {
+        Practice.Guidance now = scenario.practice().guidance();
+        for (Action action : log) {
+            if (action instanceof Action.LessHelp less) now = less.to();
+        }
+        return now;
+    }
+
+    /** The hints given so far, oldest first. */
+    public List<Action.Hint> hints() {
+        return log.stream()
+                .filter(Action.Hint.class::isInstance)
+                .map(Action.Hint.class::cast)
+                .toList();
+    }
+
+    /** The last step before the learner's own: the one at which another hand's work was taken over; 0 where there is none. */
+    public int takenOver() {
+        for (int step = steps(); step > 0; step--) {
+            if (action(step) instanceof Action.TakeOver) return step;
+        }
+        return 0;
+    }
+
+    /** The slips that the learner named and did not take back. */
+    public List<Action.Fault> faults() {
+        return counting.stream()
+                .map(this::action)
+                .filter(Action.Fault.class::isInstance)
+                .map(Action.Fault.class::cast)
+                .toList();
+    }
+
     public boolean handedIn() {
         return handedIn;
     }
 
     public boolean canUndo() {
-        return !handedIn && scenario.grants(Practice.Aid.UNDO) && !counting.isEmpty();
+        return !handedIn && scenario.grants(Practice.Aid.UNDO) && lastCounting() > takenOver();
     }
 
     public boolean canRedo() {

@@ -39,10 +39,30 @@ final class Checks {
     static void possible(Bench bench, Action action) throws CannotDo {
         if (action instanceof Action.RubOut rub) {
             RubbingOut.possible(bench, rub);
+        } else if (action instanceof Action.LessHelp less) {
+            lessHelp(bench, less);
+        } else if (action instanceof Action.Hint hint) {
+            if (hint.board() != null && bench.find(hint.board()).isEmpty()) {
+                throw refused("Board %s is not on the rack", hint.board());
+            }
+            if (bench.guidance() == Practice.Guidance.EXAMINATION) {
+                throw refused("There are no hints in an examination");
+            }
+        } else if (action instanceof Action.TakeOver && bench.takenOver() > 0) {
+            throw refused("Another hand's work was taken over before");
         } else if (action instanceof Action.OnBoard onBoard) {
             Optional<BoardState> state = bench.find(onBoard.board());
             if (state.isEmpty()) throw refused("Board %s is not on the rack", onBoard.board());
             new Checks(bench, state.get()).possible(onBoard);
+        }
+    }
+
+    private static void lessHelp(Bench bench, Action.LessHelp less) throws CannotDo {
+        if (less.to() == Practice.Guidance.EXAMINATION) {
+            throw refused("An examination is set by the teacher");
+        }
+        if (less.to().compareTo(bench.guidance()) <= 0) {
+            throw refused("That would not be less help than now");
         }
     }
 
@@ -67,6 +87,8 @@ final class Checks {
                 throw refused("The drawing has no part \"%s\"", n.part());
             }
             onBoard(n.at());
+        } else if (action instanceof Action.Fault) {
+            if (bench.takenOver() == 0) throw refused("There is no other hand's work here to find a fault in");
         } else if (action instanceof Action.Turning t) {
             notAside();
             turn(t);

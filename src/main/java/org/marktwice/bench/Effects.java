@@ -41,6 +41,7 @@ final class Effects {
             return b.placed(b.name(), new Turned(step, turn(t), t.trim()), b.aside());
         }
         if (action instanceof Action.SetAside s) return b.placed(null, null, new Aside(step, s.because()));
+        if (action instanceof Action.Fault) return b;
         return b.struck(and(b.struck(), new Done<>(step, action)));
     }
 

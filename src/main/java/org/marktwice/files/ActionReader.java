@@ -16,6 +16,7 @@ import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
+import org.marktwice.scenario.Practice;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
@@ -41,7 +42,12 @@ final class ActionReader {
         RUB_OUT("what"),
         UNDO(),
         REDO(),
-        ESTIMATE("expects"),
+        ESTIMATE("expects", "parts"),
+        ESTIMATE_CLEARANCE("board", "mm"),
+        HINT("rule", "board", "part", "joint", "grade"),
+        LESS_HELP("to"),
+        TAKE_OVER("seed"),
+        FAULT("board", "slip"),
         HAND_IN();
 
         private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -68,6 +74,10 @@ final class ActionReader {
             case UNDO -> new Action.Undo(t);
             case REDO -> new Action.Redo(t);
             case ESTIMATE -> estimate(in, t);
+            case HINT -> hint(in, t);
+            case LESS_HELP ->
+                new Action.LessHelp(t, Values.word(in.need("to"), Practice.Guidance.values(), Practice.Guidance::id));
+            case TAKE_OVER -> new Action.TakeOver(t, Values.whole(in.need("seed"), 0, Integer.MAX_VALUE));
             case HAND_IN -> new Action.HandIn(t);
             default -> onBoard(verb, in, t, Id.BOARD.read(in.need("board")));
         };
@@ -88,6 +98,8 @@ final class ActionReader {
             case LINE -> line(in, t, board);
             case GAUGE -> new Action.Gauge(t, board, on(in), surface(in, "fence"), in.number("set", Range.DISTANCE));
             case WASTE -> waste(in, t, board);
+            case ESTIMATE_CLEARANCE -> new Action.EstimateClearance(t, board, in.number("mm", Range.DISTANCE));
+            case FAULT -> new Action.Fault(t, board, Id.WORD.read(in.need("slip")));
             default -> throw new IllegalStateException(verb.id() + " is on no board");
         };
     }
@@ -189,7 +201,19 @@ final class ActionReader {
     }
 
     private static Action estimate(Fields in, double t) throws FileRefused {
+        Set<String> rules = Set.copyOf(Values.distinct(in.need("expects"), "a list of rules' ids", 0, Id.WORD::read));
+        if (!in.has("parts")) return new Action.Estimate(t, rules);
         return new Action.Estimate(
-                t, Set.copyOf(Values.distinct(in.need("expects"), "a list of rules' ids", 0, Id.WORD::read)));
+                t, rules, Set.copyOf(Values.distinct(in.need("parts"), "a list of parts' ids", 0, Id.WORD::read)));
+    }
+
+    private static Action hint(Fields in, double t) throws FileRefused {
+        return new Action.Hint(
+                t,
+                Id.WORD.read(in.need("rule")),
+                in.has("board") ? Id.BOARD.read(in.need("board")) : null,
+                in.has("part") ? Id.WORD.read(in.need("part")) : null,
+                in.has("joint") ? Id.WORD.read(in.need("joint")) : null,
+                Values.whole(in.need("grade"), 1, Action.Hint.GRADES));
     }
 }

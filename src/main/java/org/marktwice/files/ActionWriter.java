@@ -37,6 +37,18 @@ public final class ActionWriter {
             out.put("what", step(rubOut.step()));
         } else if (action instanceof Action.Estimate estimate) {
             out.put("expects", estimate.expects().stream().sorted().toList());
+            if (estimate.parts() != null)
+                out.put("parts", estimate.parts().stream().sorted().toList());
+        } else if (action instanceof Action.Hint hint) {
+            out.put("rule", hint.rule());
+            if (hint.board() != null) out.put("board", hint.board());
+            if (hint.part() != null) out.put("part", hint.part());
+            if (hint.joint() != null) out.put("joint", hint.joint());
+            out.put("grade", hint.grade());
+        } else if (action instanceof Action.LessHelp less) {
+            out.put("to", less.to().id());
+        } else if (action instanceof Action.TakeOver over) {
+            out.put("seed", over.seed());
         }
         return JsonText.line(out);
     }
@@ -80,6 +92,10 @@ public final class ActionWriter {
         } else if (action instanceof Action.Waste a) {
             out.put("joint", a.joint());
             out.put("between", List.of(step(a.between()), step(a.and())));
+        } else if (action instanceof Action.EstimateClearance a) {
+            out.put("mm", a.mm());
+        } else if (action instanceof Action.Fault a) {
+            out.put("slip", a.slip());
         }
     }
 

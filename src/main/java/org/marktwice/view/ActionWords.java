@@ -7,7 +7,9 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
+import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.RuleBook;
+import org.marktwice.rulebook.SlipWords;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Surface;
@@ -27,6 +29,9 @@ final class ActionWords {
         if (action instanceof Action.Undo) return "Took the last step back";
         if (action instanceof Action.Redo) return "Did it again after all";
         if (action instanceof Action.Estimate e) return estimate(e);
+        if (action instanceof Action.Hint h) return hint(h);
+        if (action instanceof Action.LessHelp l) return "Asked for less help: " + PracticeWords.told(l.to());
+        if (action instanceof Action.TakeOver) return "Took over what another hand had done";
         return "Handed in";
     }
 
@@ -48,6 +53,8 @@ final class ActionWords {
         }
         if (action instanceof Action.Name a) return "named “" + part(a.part()) + "” on " + point(a.at());
         if (action instanceof Action.Turning a) return "turned: " + facing(a.facing()) + trim(a);
+        if (action instanceof Action.EstimateClearance a) return "estimated a clearance of " + mm(a.mm());
+        if (action instanceof Action.Fault a) return "named a slip: " + SlipWords.title(a.slip());
         if (action instanceof Action.SetAside a)
             return "set aside, " + a.because().spoken();
         return onBoardSettingOut(action);
@@ -75,6 +82,13 @@ final class ActionWords {
                         .map(r -> RuleBook.rule(r).isPresent() ? Texts.of(r).title() : r)
                         .sorted()
                         .collect(Collectors.joining("; "));
+    }
+
+    private static String hint(Action.Hint hint) {
+        String about =
+                RuleBook.rule(hint.rule()).isPresent() ? Texts.of(hint.rule()).title() : hint.rule();
+        return "Hint " + hint.grade() + " of " + Action.Hint.GRADES + ": " + about
+                + (hint.board() == null ? "" : ", board " + hint.board());
     }
 
     private String part(String id) {

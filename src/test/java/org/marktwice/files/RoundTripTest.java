@@ -268,7 +268,13 @@ class RoundTripTest {
                     () -> new Action.RubOut(t, step()),
                     () -> new Action.Undo(t),
                     () -> new Action.Redo(t),
-                    () -> new Action.Estimate(t, new HashSet<>(List.of(ruleId()))));
+                    () -> new Action.Estimate(t, new HashSet<>(List.of(ruleId()))),
+                    () -> new Action.Estimate(t, new HashSet<>(List.of(ruleId())), Set.of("shelf")),
+                    () -> new Action.EstimateClearance(t, "A", random.nextInt(1000) / 10.0),
+                    () -> new Action.Hint(t, ruleId(), flip() ? "A" : null, flip() ? "shelf" : null, null, 1),
+                    () -> new Action.LessHelp(t, Practice.Guidance.AT_HAND_IN),
+                    () -> new Action.TakeOver(t, random.nextInt(1000)),
+                    () -> new Action.Fault(t, "A", "two-lefts"));
             return all.get(random.nextInt(all.size())).get();
         }
 
