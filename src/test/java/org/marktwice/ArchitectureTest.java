@@ -53,8 +53,9 @@ class ArchitectureTest {
         arrows.put("picture", engine);
         arrows.put("quiz", and(engine, "files", "picture"));
         arrows.put("classroom", and(engine, "files", "picture", "quiz"));
-        arrows.put("view", and(engine, "files", "picture", "quiz", "classroom"));
-        arrows.put("cli", and(engine, "files", "picture", "quiz", "classroom", "view"));
+        arrows.put("print", and(engine, "files", "picture", "quiz", "classroom"));
+        arrows.put("view", and(engine, "files", "picture", "quiz", "classroom", "print"));
+        arrows.put("cli", and(engine, "files", "picture", "quiz", "classroom", "print", "view"));
         return arrows;
     }
 
@@ -100,7 +101,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule THE_ENGINE_DRAWS_NOTHING = noClasses()
             .that()
-            .resideInAnyPackage(below("picture", "quiz", "classroom"))
+            .resideInAnyPackage(below("picture", "quiz", "classroom", "print"))
             .should()
             .dependOnClassesThat(
                     resideInAnyPackage("java.awt..").and(not(resideInAnyPackage(Point2D.class.getPackageName()))));

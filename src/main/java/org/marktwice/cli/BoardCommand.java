@@ -11,6 +11,10 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Cut;
 import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.print.BoardReport;
+import org.marktwice.print.BoardReport.Clearance;
+import org.marktwice.print.Paper;
+import org.marktwice.print.SheetFile;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Climate;
 import org.marktwice.timber.GradedKnot;
@@ -40,7 +44,10 @@ import picocli.CommandLine.Spec;
             "ROOM is a temperature and a relative humidity, such as 21.1C,50%% or 70F,50%%: the board is reported as",
             "it will be once it has settled there (Wood Handbook eq. 4-5; how long that takes isn't told).",
             "",
-            "Exit 0: reported. 2: the file can't be read, M is no moisture, or ROOM no room.",
+            "OUT gets the board unrolled to scale with its knots numbered, its end grain with the cup drawn larger,",
+            "and all figures, on a sheet of paper; it bears no date. An old file of that name is replaced.",
+            "",
+            "Exit 0: reported. 2: the file can't be read, M is no moisture, ROOM no room, or OUT can't be written.",
             "",
             "--json writes one object; figures are unrounded, lengths in millimetres:",
             "  board         its id",
@@ -91,6 +98,16 @@ final class BoardCommand implements Callable<Integer> {
     @Option(names = "--json", description = "write the result as JSON, as described below")
     private boolean json;
 
+    @Option(names = "--out", paramLabel = "OUT", description = "write the report as a picture (.pdf, .svg or .png)")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            converter = PaperConverter.class,
+            description = "with --out: a4 (if nothing is said) or letter")
+    private Paper paper = Paper.A4;
+
     BoardCommand(Console console) {
         this.console = console;
     }
@@ -109,13 +126,16 @@ final class BoardCommand implements Callable<Integer> {
         states.put("now", Seasoned.now(board));
         if (to != null) states.put("then", Seasoned.of(board, to));
         List<Clearance> clearances = clearances(read);
+        Path picture = out;
+        if (picture != null) {
+            BoardReport report =
+                    new BoardReport(board, states.get("then"), room == null ? "" : spoken(room), clearances);
+            SheetFile.save(picture, report.pages(paper), "Board " + board.id());
+        }
         if (json) console.json(json(board, room, states, clearances));
         else text(board, room, states, clearances);
         return Exit.DONE;
     }
-
-    /** A knot's distance from a cut, millimetres. */
-    private record Clearance(String knot, String cut, double mm) {}
 
     private static List<Clearance> clearances(BoardFile file) {
         List<Clearance> all = new ArrayList<>();
@@ -203,8 +223,7 @@ final class BoardCommand implements Callable<Integer> {
                 + Text.number(board.size().width()) + " × "
                 + Text.number(board.size().thickness()) + " mm");
         if (room != null) {
-            console.line("  room: " + Text.number(room.celsius()) + " °C, " + Text.number(room.humidity())
-                    + " % relative humidity; timber settles at " + Text.number(room.settledMoisture()) + " % moisture");
+            console.line("  room: " + spoken(room));
         }
         states.forEach((when, state) -> console.line("  " + when + ": " + text(board, state)));
         for (Trace t : board.traces()) {
@@ -218,6 +237,11 @@ final class BoardCommand implements Callable<Integer> {
             console.line("  knot " + c.knot() + " from cut " + c.cut() + ": "
                     + (c.mm() > 0 ? Text.mm(c.mm()) + " clear" : "they meet"));
         }
+    }
+
+    private static String spoken(Climate room) {
+        return Text.number(room.celsius()) + " °C, " + Text.number(room.humidity())
+                + " % relative humidity; timber settles at " + Text.number(room.settledMoisture()) + " % moisture";
     }
 
     private void classes(Board board) {

@@ -20,6 +20,8 @@ public final class Main {
 
     /** The one place from which the program exits. */
     public static void main(String[] args) {
+        // a command draws on paper only, and must not look for a display that is named but isn't there
+        if (args.length > 0) System.setProperty("java.awt.headless", "true");
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
         int code = run(out, err, args);

@@ -47,12 +47,16 @@ public final class SurfacePainter {
      * @param pxPerMm pixels a millimetre, for line widths and the figure's fineness
      */
     public void paint(Graphics2D g, BoardPicture p, Surface s, double pxPerMm, Palette palette) {
-        on(g, p, s, pxPerMm, palette).paint();
+        OneSurface one = on(g, p, s, pxPerMm, palette);
+        one.paint();
+        one.g.dispose();
     }
 
     /** Draws the rule alone, where it lies on this surface; the same user space. */
     void paintRule(Graphics2D g, BoardPicture p, Surface s, double pxPerMm, Palette palette) {
-        on(g, p, s, pxPerMm, palette).rule();
+        OneSurface one = on(g, p, s, pxPerMm, palette);
+        one.rule();
+        one.g.dispose();
     }
 
     private OneSurface on(Graphics2D g, BoardPicture p, Surface s, double pxPerMm, Palette palette) {

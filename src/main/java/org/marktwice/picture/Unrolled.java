@@ -57,6 +57,15 @@ public final class Unrolled {
      * square as its slant, cup as the bend of the ends. Without a shape all are true.
      */
     public static Unrolled in(Rectangle2D area, Board board, Font font, @Nullable FormShown form) {
+        return in(area, board, font, form, Double.POSITIVE_INFINITY);
+    }
+
+    /** To a given scale, pixels a millimetre, or as large as the area holds it where that is smaller; all true. */
+    public static Unrolled scaled(Rectangle2D area, Board board, Font font, double scale) {
+        return in(area, board, font, null, scale);
+    }
+
+    private static Unrolled in(Rectangle2D area, Board board, Font font, @Nullable FormShown form, double greatest) {
         FontRenderContext frc = new FontRenderContext(null, true, true);
         double labels = LABEL_GAP;
         for (Surface s : Surface.LONG) {
@@ -80,7 +89,7 @@ public final class Unrolled {
         double least = 0.02;
         double across = (area.getWidth() - labels - BESIDE) / (strips.getWidth() + ends);
         double down = (area.getHeight() - 3 * GAP) / high;
-        double scale = Math.max(least, Math.min(across, down));
+        double scale = Math.min(greatest, Math.max(least, Math.min(across, down)));
         double wide = labels + BESIDE + (strips.getWidth() + ends) * scale;
         double x = area.getX() + Math.max(0, (area.getWidth() - wide) / 2) + labels;
         double y = area.getY() + Math.max(0, (area.getHeight() - high * scale - 3 * GAP) / 2);

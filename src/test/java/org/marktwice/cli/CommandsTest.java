@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.rulebook.Rule;
@@ -300,6 +301,30 @@ class CommandsTest {
     }
 
     /** EN 844-9 and EN 942, limits from memory. */
+    @ParameterizedTest
+    @ValueSource(strings = {"r.pdf", "r.svg", "r.PNG"})
+    void boardWritesItsReportAsAPicture(String name) {
+        Path file = folder.resolve(name);
+        Ran ran = marktwice("board", BOARD, "--dry-to", "7", "--out", file, "--paper", "Letter");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .isEqualTo(marktwice("board", BOARD, "--dry-to", "7").out());
+        assertThat(file).exists().isNotEmptyFile();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "r.doc, expected a name that ends in .pdf; .svg or .png",
+        "nowhere/r.pdf, it can't be saved: there is no such file or folder"
+    })
+    void boardSaysWhyItsReportCantBeWritten(String name, String reason) {
+        Path file = folder.resolve(name);
+        Ran ran = marktwice("board", BOARD, "--out", file);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo(file + ": " + reason.replace(';', ',') + "\n");
+        assertThat(file).doesNotExist();
+    }
+
     @Test
     void knotsAndSurfacesAreGraded() {
         JsonNode json = marktwice("board", BOARD, "--json").json();

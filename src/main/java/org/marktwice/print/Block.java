@@ -1,0 +1,14 @@
+package org.marktwice.print;
+
+/** Something that takes a strip of a column's height, and is never broken over two pages. */
+interface Block {
+    double height(double width);
+
+    /** @param y the strip's upper edge */
+    void draw(Pen pen, double x, double y, double width);
+
+    /** Whether it must not stand last on a page, as a heading. */
+    default boolean leads() {
+        return false;
+    }
+}
