@@ -99,6 +99,31 @@ public record Results(
 
     public record LeftOut(String file, Marked.State state, String reason) {}
 
+    /**
+     * A learner's attempts at one exercise, one after the other.
+     *
+     * @param shares of the marks, 0 to 1, in the order in which the attempts were started
+     */
+    public record Progress(String learner, String exercise, List<Double> shares) {
+        public double gained() {
+            return shares.get(shares.size() - 1) - shares.get(0);
+        }
+    }
+
+    /** Of learners who tried an exercise more than once, by learner and exercise. */
+    public List<Progress> progress() {
+        Map<List<String>, List<Attempted>> tries = attempts.stream()
+                .collect(Collectors.groupingBy(
+                        a -> List.of(a.who(), a.scenario()), LinkedHashMap::new, Collectors.toList()));
+        return tries.values().stream()
+                .filter(t -> t.size() > 1)
+                .map(t -> new Progress(
+                        t.get(0).learner(),
+                        t.get(0).scenario(),
+                        t.stream().map(a -> a.total().share()).toList()))
+                .toList();
+    }
+
     /** The rows' totals as shares, 0 to 1. */
     public double[] shares() {
         return rows.stream().mapToDouble(r -> r.total().share()).toArray();

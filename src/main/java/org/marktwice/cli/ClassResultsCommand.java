@@ -43,6 +43,8 @@ import picocli.CommandLine.Option;
             "  reliability   alpha (Cronbach's, null where there is none), over so many rules and learners",
             "  distribution  mean, sd, median, quartiles [lower, upper], tenths[10]; of the shares",
             "  attempts[]    every one that was marked: learner, scenario, started, state, marks, outOf, file",
+            "  progress[]    of learners who tried an exercise more than once: learner, scenario, shares[] in the order",
+            "                of the attempts, gained",
             "  leftOut[]     file, state, reason",
             "  missing[]     learners of a class set of whom nothing could be marked"
         })
@@ -104,6 +106,11 @@ final class ClassResultsCommand implements Callable<Integer> {
                         "attempts",
                         results.attempts().stream()
                                 .map(ClassResultsCommand::attempt)
+                                .toList())
+                .and(
+                        "progress",
+                        results.progress().stream()
+                                .map(ClassResultsCommand::progress)
                                 .toList())
                 .and(
                         "leftOut",
@@ -176,6 +183,18 @@ final class ClassResultsCommand implements Callable<Integer> {
                 .and("started", attempted.started())
                 .and("state", attempted.state().id());
         return score(fields, attempted.total()).and("file", attempted.file()).map();
+    }
+
+    private static Map<String, @Nullable Object> progress(Results.Progress progress) {
+        return Fields.with("learner", progress.learner())
+                .and("scenario", progress.exercise())
+                .and(
+                        "shares",
+                        progress.shares().stream()
+                                .map(ClassResultsCommand::number)
+                                .toList())
+                .orNull("gained", number(progress.gained()))
+                .map();
     }
 
     private static @Nullable Double number(double value) {

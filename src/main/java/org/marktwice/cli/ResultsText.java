@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.marktwice.classroom.Attempted.Score;
 import org.marktwice.classroom.ItemStatistics;
 import org.marktwice.classroom.Results;
@@ -35,6 +36,7 @@ final class ResultsText {
             if (results.exercises().size() > 1) text.items("Exercises", results.exercises());
             text.reliability();
             text.slips();
+            text.progress();
         }
         text.leftOut();
         return String.join("\n", text.lines);
@@ -143,6 +145,26 @@ final class ResultsText {
         int more = results.slips().size() - MOST_SLIPS;
         if (more > 0)
             lines.add("  and " + Text.count(more, "other", "others") + ": --out FILE.xlsx or --json has them all");
+    }
+
+    private void progress() {
+        List<Results.Progress> all = results.progress();
+        if (all.isEmpty()) return;
+        double mean = ItemStatistics.mean(
+                all.stream().mapToDouble(Results.Progress::gained).toArray());
+        head("Progress over attempts", format("gained on the mean%s", signed(mean)));
+        for (Results.Progress one : all) {
+            String shares = one.shares().stream()
+                    .map(s -> percent(s).strip())
+                    .collect(Collectors.joining(" → "));
+            lines.add(Text.ends(
+                    String.format(Locale.ROOT, "%-16s %s: %s", one.learner(), one.exercise(), shares),
+                    signed(one.gained())));
+        }
+    }
+
+    private static String signed(double share) {
+        return Double.isNaN(share) ? "       –" : String.format(Locale.ROOT, "%+6.0f %%", 100 * share);
     }
 
     private void leftOut() {

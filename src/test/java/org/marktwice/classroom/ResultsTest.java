@@ -101,6 +101,20 @@ class ResultsTest {
     }
 
     @Test
+    void progressIsToldOfWhoTriedMoreThanOnceInTheOrderOfTheAttempts() {
+        Results results = of(
+                Counting.BEST,
+                attempted("P01", "3", 2),
+                attempted("p01 ", "1", 0),
+                attempted("P02", "1", 2),
+                attempted("P01", "2", 1));
+
+        assertThat(results.progress())
+                .containsExactly(new Results.Progress("p01 ", "porch-shelf", List.of(3.5 / 5.5, 4.5 / 5.5, 1.0)));
+        assertThat(results.progress().get(0).gained()).isEqualTo(2 / 5.5, within(1e-12));
+    }
+
+    @Test
     void rowsAddUpAndRulesComeInTheRuleBooksOrder() {
         Results results = four();
 

@@ -55,6 +55,11 @@ class ClassResultsTest {
         JsonNode json = marktwice("class", "results", SHELF, folder, "--json", "--count", "best")
                 .json();
         assertThat(json.get("learners").get(2).get("share").asDouble()).isEqualTo(1);
+        assertThat(json.get("progress")).hasSize(1);
+        assertThat(json.get("progress").get(0).get("shares")).hasSize(2);
+        assertThat(marktwice("class", "results", SHELF, folder).out())
+                .containsPattern("Progress over attempts +gained on the mean +[+-]\\d+ %")
+                .containsPattern("porch-shelf: \\d+ % → \\d+ %");
 
         Ran wrong = marktwice("class", "results", SHELF, folder, "--count", "luckiest");
         assertThat(wrong.code()).isEqualTo(2);
