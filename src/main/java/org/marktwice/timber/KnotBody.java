@@ -62,7 +62,12 @@ public final class KnotBody {
     public static KnotBody of(Knot knot, Board.Facts board) {
         Pith pith = board.pith();
         if (pith == null) throw new IllegalArgumentException("board " + board.id() + " has knots, but no pith");
-        return new KnotBody(knot, board.size(), new Vector3d(knot.x(), pith.y(), pith.z()), 0);
+        return of(knot, board.size(), pith);
+    }
+
+    /** The part of the knot inside a board of that size. */
+    static KnotBody of(Knot knot, Size size, Pith pith) {
+        return new KnotBody(knot, size, new Vector3d(knot.x(), pith.y(), pith.z()), 0);
     }
 
     private static Box around(double[] points) {
