@@ -1,6 +1,7 @@
 package org.marktwice.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,20 +67,51 @@ final class Allotment {
     }
 
     private ModelAnswer best(Predicate<Sifted> may) {
-        List<Part> parts = scenario.drawing().parts();
-        int[] boardOf = Assignment.best(options.stream()
+        int[] boardOf = Assignment.best(worth(may));
+        List<Option> placings = new ArrayList<>();
+        for (int part = 0; part < boardOf.length; part++) {
+            if (boardOf[part] >= 0) placings.add(placed(part, boardOf[part]));
+        }
+        return new ModelAnswer(placings);
+    }
+
+    /**
+     * The best that the boards allow for so many jobs together. Which of like parts goes to which job is free: the first
+     * jobs get whole sets, and those that are clear.
+     */
+    List<ModelAnswer> best(int times) {
+        List<List<Optional<Worth>>> once = worth(option -> true);
+        List<List<Optional<Worth>>> table = new ArrayList<>();
+        for (int i = 0; i < times; i++) table.addAll(once);
+        int[] boardOf = Assignment.best(table);
+        List<List<Option>> jobs = new ArrayList<>();
+        for (int i = 0; i < times; i++) jobs.add(new ArrayList<>());
+        for (int part = 0; part < once.size(); part++) {
+            List<Option> own = new ArrayList<>();
+            for (int i = 0; i < times; i++) {
+                int board = boardOf[i * once.size() + part];
+                if (board >= 0) own.add(placed(part, board));
+            }
+            // a stable sort keeps the order of the rack among those that are as good
+            own.sort(Comparator.comparing((Option o) -> !o.clear()));
+            for (int i = 0; i < own.size(); i++) jobs.get(i).add(own.get(i));
+        }
+        return jobs.stream().map(ModelAnswer::new).toList();
+    }
+
+    /** By part and board. */
+    private List<List<Optional<Worth>>> worth(Predicate<Sifted> may) {
+        return options.stream()
                 .map(row -> row.stream()
                         .map(o -> o.filter(may).map(s -> Worth.of(s.clear(), s.clearance())))
                         .toList())
-                .toList());
-        List<Option> placings = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            if (boardOf[i] < 0) continue;
-            Placing like = options.get(i).get(boardOf[i]).orElseThrow().placing();
-            placings.add(Options.judge(
-                    scenario, new Placing(scenario.drawing(), parts.get(i), like.board(), like.turn(), like.trim())));
-        }
-        return new ModelAnswer(placings);
+                .toList();
+    }
+
+    private Option placed(int which, int board) {
+        Part part = scenario.drawing().parts().get(which);
+        Placing like = options.get(which).get(board).orElseThrow().placing();
+        return Options.judge(scenario, new Placing(scenario.drawing(), part, like.board(), like.turn(), like.trim()));
     }
 
     /** All that a board's use as a part depends on: parts that agree in it are served alike by the same board. */

@@ -22,6 +22,14 @@ public record ModelAnswer(List<Option> placings) {
         return Allotment.of(scenario).best();
     }
 
+    /**
+     * The best that the scenario's boards allow for so many jobs of its drawing together, one answer a job: an exact
+     * optimum over all of them in the same order.
+     */
+    public static List<ModelAnswer> of(Scenario scenario, int times) {
+        return Allotment.of(scenario).best(times);
+    }
+
     public int supplied() {
         return placings.size();
     }

@@ -14,6 +14,7 @@ import org.marktwice.files.AnyFile;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.RackFile;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 import picocli.CommandLine.Command;
@@ -71,10 +72,18 @@ final class CheckCommand implements Callable<Integer> {
         if (any instanceof AnyFile.OfScenario s) return scenario(file, s.scenario());
         if (any instanceof AnyFile.OfAttempt a) return attempt(file, a.attempt(), scenarios);
         if (any instanceof AnyFile.OfDraft d) return draft(file, d.draft());
+        if (any instanceof AnyFile.OfRack r) return rack(file, r.rack());
         BoardFile board = ((AnyFile.OfBoard) any).board();
         console.line(file + ": fine: board " + board.board().id() + ", "
                 + Text.count(board.board().knots().size(), "knot", "knots") + ", "
                 + Text.count(board.cuts().size(), "cut", "cuts"));
+        return Exit.DONE;
+    }
+
+    private int rack(Path file, RackFile rack) {
+        int knots = rack.boards().stream().mapToInt(b -> b.knots().size()).sum();
+        console.line(file + ": fine: rack of " + Text.count(rack.boards().size(), "board", "boards") + ", "
+                + Text.count(knots, "knot", "knots"));
         return Exit.DONE;
     }
 

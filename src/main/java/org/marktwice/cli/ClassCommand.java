@@ -7,7 +7,8 @@ import picocli.CommandLine.Command;
 /** What a teacher does for a whole class; a family of commands. */
 @Command(
         name = "class",
-        description = "For a whole class: marks a folder of attempts, tells results and what to teach again.",
+        description =
+                "For a whole class: marks a folder of attempts, tells results and what to teach again, allots real boards.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Call learners by numbers or initials: whatever is typed stands in their files and in every list."
         })
@@ -21,6 +22,7 @@ final class ClassCommand implements Runnable {
                 .addSubcommand(new ClassMarkCommand(console))
                 .addSubcommand(new ClassResultsCommand(console))
                 .addSubcommand(new ClassReteachCommand(console))
+                .addSubcommand(new ClassAllotCommand(console))
                 .addSubcommand(new ClassForgetCommand(console));
     }
 

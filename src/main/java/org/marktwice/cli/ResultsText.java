@@ -154,9 +154,7 @@ final class ResultsText {
                 all.stream().mapToDouble(Results.Progress::gained).toArray());
         head("Progress over attempts", format("gained on the mean%s", signed(mean)));
         for (Results.Progress one : all) {
-            String shares = one.shares().stream()
-                    .map(s -> percent(s).strip())
-                    .collect(Collectors.joining(" → "));
+            String shares = one.shares().stream().map(s -> percent(s).strip()).collect(Collectors.joining(" → "));
             lines.add(Text.ends(
                     String.format(Locale.ROOT, "%-16s %s: %s", one.learner(), one.exercise(), shares),
                     signed(one.gained())));

@@ -18,6 +18,8 @@ public sealed interface AnyFile {
 
     record OfDraft(Draft draft) implements AnyFile {}
 
+    record OfRack(RackFile rack) implements AnyFile {}
+
     static AnyFile read(Path file) throws FileRefused {
         String name = file.toString();
         byte[] bytes = Bytes.read(file);
@@ -25,6 +27,7 @@ public sealed interface AnyFile {
             case SCENARIO -> new OfScenario(ScenarioFile.read(name, bytes));
             case ATTEMPT -> new OfAttempt(AttemptFile.read(name, bytes));
             case BOARD -> new OfBoard(BoardFile.read(name, bytes));
+            case RACK -> new OfRack(RackFile.read(name, bytes));
             case DRAFT -> new OfDraft(DraftFile.read(name, bytes));
         };
     }
@@ -60,6 +63,7 @@ public sealed interface AnyFile {
     private static Format byName(String name) {
         if (name.endsWith(".jsonl")) return Format.ATTEMPT;
         if (name.endsWith(DraftFile.ENDING)) return Format.DRAFT;
+        if (name.endsWith(".rack.json") || name.endsWith(".rack.csv")) return Format.RACK;
         return name.endsWith(".board.json") ? Format.BOARD : Format.SCENARIO;
     }
 }

@@ -106,12 +106,12 @@ final class BoardReader {
         return Values.word(json, SpeciesTable.all().toArray(Species[]::new), Species::id);
     }
 
-    private static Pith pith(Json json) throws FileRefused {
+    static Pith pith(Json json) throws FileRefused {
         Fields in = Fields.of(json, "an object with y and z", List.of("y", "z"));
         return new Pith(in.number("y", Range.POSITION), in.number("z", Range.POSITION));
     }
 
-    private static Set<Surface> dressed(Fields in) throws FileRefused {
+    static Set<Surface> dressed(Fields in) throws FileRefused {
         Optional<Json> json = in.get("dressed");
         if (json.isEmpty()) return Set.of(Surface.values());
         return Set.copyOf(Values.distinct(json.get(), "a list of surfaces", 0, BoardReader::surface));

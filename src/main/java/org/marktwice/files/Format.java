@@ -8,7 +8,8 @@ enum Format {
     SCENARIO("marktwice-scenario", 1, "scenario"),
     ATTEMPT("marktwice-attempt", 1, "attempt"),
     BOARD("marktwice-board", 1, "board"),
-    DRAFT("marktwice-draft", 1, "draft of a scenario");
+    DRAFT("marktwice-draft", 1, "draft of a scenario"),
+    RACK("marktwice-rack", 1, "rack");
 
     private static final Pattern WRITTEN = Pattern.compile("(marktwice-[a-z]+)/([1-9][0-9]{0,5})");
 

@@ -119,7 +119,8 @@ public record RackFile(List<MeasuredBoard> boards) {
         List<RingFit.Point> points = Values.list(ring, "three points of a ring or more", 0, RackFile::point);
         Optional<Pith> found = RingFit.pith(points);
         if (found.isPresent()) return found.get();
-        throw ring.place().refuse("expected three points or more [y, z] of one ring that bends enough to tell its middle");
+        throw ring.place()
+                .refuse("expected three points or more [y, z] of one ring that bends enough to tell its middle");
     }
 
     private static RingFit.Point point(Json json) throws FileRefused {
@@ -160,8 +161,8 @@ public record RackFile(List<MeasuredBoard> boards) {
         double[] at = two(in.need("at"), "two numbers, the middle of what shows", Range.POSITION);
         double[] extent = two(in.need("size"), "two sizes, along and across", Range.SIZE);
         Optional<Json> dead = in.get("dead");
-        Showing showing = new Showing(
-                surface, at[0], at[1], extent[0], extent[1], dead.isPresent() && Values.truth(dead.get()));
+        Showing showing =
+                new Showing(surface, at[0], at[1], extent[0], extent[1], dead.isPresent() && Values.truth(dead.get()));
         Optional<String> off = off(showing, size);
         if (off.isPresent()) throw in.need("at").place().refuse(off.get());
         return showing;
@@ -205,8 +206,7 @@ public record RackFile(List<MeasuredBoard> boards) {
     }
 
     private static Map<String, Object> written(Showing s) {
-        Map<String, Object> out =
-                ScenarioWriter.pair("on", s.surface().id(), "at", List.of(s.u(), s.v()));
+        Map<String, Object> out = ScenarioWriter.pair("on", s.surface().id(), "at", List.of(s.u(), s.v()));
         out.put("size", List.of(s.length(), s.width()));
         if (s.dead()) out.put("dead", true);
         return out;

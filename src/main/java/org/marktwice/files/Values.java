@@ -51,6 +51,11 @@ final class Values {
         throw json.expected(what);
     }
 
+    static boolean truth(Json json) throws FileRefused {
+        if (json instanceof Json.Bool bool) return bool.value();
+        throw json.expected("true or false");
+    }
+
     static <T> T word(Json json, T[] all, Function<T, String> id) throws FileRefused {
         if (json instanceof Json.Text text) {
             for (T one : all) if (id.apply(one).equals(text.value())) return one;

@@ -9,7 +9,8 @@ import java.util.Optional;
 /**
  * A knot's body found from where it shows: the branch from the pith whose traces come nearest to the readings, by least
  * squares, the readings taken as good to {@link #READING}. What few readings leave open is filled from what branches are
- * like (a weak prior), and shows in the spread.
+ * like (a weak prior), and shows in the spread. Seen on one surface only, a branch can lean either way; it is taken to run
+ * square to the pith, in the middle of what it can be.
  *
  * @param knot the body; it runs on through the board
  * @param given where it was found to show
@@ -57,7 +58,7 @@ public record KnotFit(Knot knot, List<Showing> given, double worst, double sprea
     }
 
     public Sureness sureness() {
-        if (worst > WRONG || spread > FAIR) return Sureness.DOUBTFUL;
+        if (!onOneBranch() || spread > FAIR) return Sureness.DOUBTFUL;
         return spread > SURE ? Sureness.FAIR : Sureness.SURE;
     }
 
@@ -127,7 +128,13 @@ public record KnotFit(Knot knot, List<Showing> given, double worst, double sprea
         private Knot knot(double[] p, double deadFrom) {
             double halfAngle = Math.toDegrees(Math.atan(Math.exp(p[3])));
             return new Knot(
-                    id, p[0], p[1], Math.max(1, Math.min(179, p[2])), halfAngle, Math.exp(p[4]), deadFrom,
+                    id,
+                    p[0],
+                    p[1],
+                    Math.max(1, Math.min(179, p[2])),
+                    halfAngle,
+                    Math.exp(p[4]),
+                    deadFrom,
                     Double.POSITIVE_INFINITY);
         }
 
@@ -215,6 +222,16 @@ public record KnotFit(Knot knot, List<Showing> given, double worst, double sprea
         }
     }
 
+    /** Whether the readings lie on one branch from this pith, as well as readings can. */
+    public boolean onOneBranch() {
+        return worst <= WRONG;
+    }
+
+    /** The fit of one reading of a knot whose readings don't belong together: as doubtful as all of them are. */
+    KnotFit asDoubtfulAs(KnotFit all) {
+        return new KnotFit(knot, given, Math.max(worst, all.worst), spread);
+    }
+
     /** How many surfaces it was measured on. */
     public int surfaces() {
         return (int) given.stream().map(Showing::surface).distinct().count();
@@ -222,6 +239,7 @@ public record KnotFit(Knot knot, List<Showing> given, double worst, double sprea
 
     @Override
     public String toString() {
-        return knot + " from " + Arrays.toString(given.stream().map(s -> s.surface().id()).toArray());
+        return knot + " from "
+                + Arrays.toString(given.stream().map(s -> s.surface().id()).toArray());
     }
 }

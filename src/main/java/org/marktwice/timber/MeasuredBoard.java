@@ -32,11 +32,24 @@ public record MeasuredBoard(Board.Facts bare, List<Measured> knots) {
         Pith pith = bare.pith();
         for (Measured one : knots) {
             if (pith == null) break;
-            KnotFit fit = KnotFit.of(one.id(), one.shows(), pith, bare.size());
-            fits.add(fit);
-            if (!KnotBody.of(fit.knot(), bare.size(), pith).isEmpty()) found.add(fit.knot());
+            for (KnotFit fit : fits(one, pith)) {
+                fits.add(fit);
+                if (!KnotBody.of(fit.knot(), bare.size(), pith).isEmpty()) found.add(fit.knot());
+            }
         }
         return new Fitted(Board.of(withKnots(found)), fits);
+    }
+
+    /** One; or where the readings lie on no one branch, one for each, so that whatever is there is kept clear of. */
+    private List<KnotFit> fits(Measured one, Pith pith) {
+        KnotFit fit = KnotFit.of(one.id(), one.shows(), pith, bare.size());
+        if (fit.onOneBranch() || one.shows().size() == 1) return List.of(fit);
+        List<KnotFit> fits = new ArrayList<>();
+        for (Showing showing : one.shows()) {
+            String id = one.id() + "-" + showing.surface().id();
+            fits.add(KnotFit.of(id, List.of(showing), pith, bare.size()).asDoubtfulAs(fit));
+        }
+        return fits;
     }
 
     private Board.Facts withKnots(List<Knot> found) {

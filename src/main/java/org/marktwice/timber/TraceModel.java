@@ -27,7 +27,8 @@ final class TraceModel {
         if (outline == null) {
             return body(knot).trace(surface).map(t -> Showing.of(t).readings());
         }
-        return outline.clipped(size.along(surface.uAxis()), size.along(surface.vAxis())).extents();
+        return outline.clipped(size.along(surface.uAxis()), size.along(surface.vAxis()))
+                .extents();
     }
 
     /** Where it would show if the surface had no end; empty where it runs beside it. */
@@ -43,7 +44,9 @@ final class TraceModel {
     /** Null where a generator doesn't reach the plane. */
     private @Nullable Outline outline(Knot knot, Surface surface) {
         double[] o = {knot.x(), pith.y(), pith.z()};
-        double[] d = {knot.direction().x(), knot.direction().y(), knot.direction().z()};
+        double[] d = {
+            knot.direction().x(), knot.direction().y(), knot.direction().z()
+        };
         double[] p = square(d);
         double[] q = cross(d, p);
         double slope = Math.tan(Math.toRadians(knot.halfAngle()));
@@ -125,9 +128,8 @@ final class TraceModel {
                 low[1] = Math.min(low[1], v[i]);
                 high[1] = Math.max(high[1], v[i]);
             }
-            return Optional.of(new double[] {
-                (low[0] + high[0]) / 2, (low[1] + high[1]) / 2, high[0] - low[0], high[1] - low[1]
-            });
+            return Optional.of(
+                    new double[] {(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, high[0] - low[0], high[1] - low[1]});
         }
     }
 }

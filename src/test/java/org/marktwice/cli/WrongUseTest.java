@@ -129,7 +129,7 @@ class WrongUseTest {
         String line = Files.readString(Path.of(file + ".expected.txt")).strip();
         Ran ran = file.toString().endsWith(".jsonl")
                 ? marktwice("mark", SCENARIO, file)
-                : marktwice(file.toString().endsWith(".draft.json") ? "check" : "solve", file);
+                : marktwice(file.toString().endsWith(".scenario.json") ? "solve" : "check", file);
         assertRefused(ran, file.getParent() + File.separator + line);
         if (OTHERWISE_FINE.contains(file.getFileName().toString())) return;
         Ran checked =

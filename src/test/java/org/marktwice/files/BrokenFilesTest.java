@@ -19,6 +19,7 @@ class BrokenFilesTest {
 
     private static final int ATTEMPTS = 40;
     private static final int DRAFTS = 4;
+    private static final int RACKS = 8;
 
     static List<String> brokenFiles() throws IOException {
         try (Stream<Path> files = Files.list(Samples.BROKEN)) {
@@ -40,7 +41,10 @@ class BrokenFilesTest {
         assertThat(brokenFiles())
                 .filteredOn(f -> f.endsWith("-broken.draft.json"))
                 .hasSize(DRAFTS);
-        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS);
+        assertThat(brokenFiles())
+                .filteredOn(f -> f.endsWith("-broken.rack.json"))
+                .hasSize(RACKS);
+        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS + RACKS);
     }
 
     @ParameterizedTest
@@ -58,6 +62,7 @@ class BrokenFilesTest {
     private static void read(String name, byte[] bytes) throws FileRefused {
         if (name.endsWith(".attempt.jsonl")) AttemptFile.open(name, bytes, Samples.scenario());
         else if (name.endsWith(DraftFile.ENDING)) DraftFile.read(name, bytes);
+        else if (name.endsWith(".rack.json")) RackFile.read(name, bytes);
         else ScenarioFile.read(name, bytes);
     }
 }

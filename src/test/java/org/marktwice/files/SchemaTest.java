@@ -27,6 +27,7 @@ class SchemaTest {
     static final Schema SCENARIO = schema("scenario");
     static final Schema DRAFT = schema("draft");
     static final Schema BOARD = schema("board");
+    static final Schema RACK = schema("rack");
     static final Schema LINE = schema("attempt-line");
 
     /** Sense, not shape: what parts, knots, ids and steps have to do with one another no schema can say. */
@@ -67,7 +68,12 @@ class SchemaTest {
             "position-off-the-board",
             "rub-out-later-step",
             "started",
-            "no-header");
+            "no-header",
+            "rack-without-species",
+            "rack-straight-ring",
+            "rack-knot-off-the-board",
+            "rack-twice-on-one-face",
+            "rack-duplicate-board");
 
     /** No JSON at all, or a number that the validator's own reader takes for infinite. */
     private static final Set<String> NOT_JSON = Set.of(
@@ -146,8 +152,13 @@ class SchemaTest {
         if (NOT_JSON.contains(what)) return;
         boolean taken = name.endsWith(".jsonl")
                 ? lines(text).stream().allMatch(line -> takes(LINE, line))
-                : takes(name.endsWith(DraftFile.ENDING) ? DRAFT : SCENARIO, text);
+                : takes(ofKind(name), text);
         assertThat(taken).isEqualTo(BEYOND_A_SCHEMA.contains(what));
+    }
+
+    private static Schema ofKind(String name) {
+        if (name.endsWith(".rack.json")) return RACK;
+        return name.endsWith(DraftFile.ENDING) ? DRAFT : SCENARIO;
     }
 
     static Stream<String> brokenBoards() {

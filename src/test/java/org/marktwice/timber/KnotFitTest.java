@@ -43,12 +43,7 @@ class KnotFitTest {
 
     private static Showing rounded(Showing s) {
         return new Showing(
-                s.surface(),
-                Math.rint(s.u()),
-                Math.rint(s.v()),
-                Math.rint(s.length()),
-                Math.rint(s.width()),
-                s.dead());
+                s.surface(), Math.rint(s.u()), Math.rint(s.v()), Math.rint(s.length()), Math.rint(s.width()), s.dead());
     }
 
     /** How far the two bodies' clearances from cuts all over the board differ at most. */
@@ -74,7 +69,8 @@ class KnotFitTest {
         assertThat(fit.worst()).isLessThan(0.5);
         assertThat(fit.sureness()).isEqualTo(Sureness.SURE);
         assertThat(fit.knot().x()).isCloseTo(made.knot().x(), within(3.0));
-        assertThat(differ(made.body(), KnotBody.of(fit.knot(), SIZE, made.pith()))).isLessThan(0.6);
+        assertThat(differ(made.body(), KnotBody.of(fit.knot(), SIZE, made.pith())))
+                .isLessThan(0.6);
     }
 
     @Test
@@ -193,8 +189,10 @@ class KnotFitTest {
                     pith.y() + radius * Math.cos(middle + turn), pith.z() + radius * Math.sin(middle + turn)));
         }
 
-        assertThat(RingFit.pith(points.subList(0, 3)).orElseThrow().distance(pith.y(), pith.z())).isLessThan(1e-3);
-        assertThat(RingFit.pith(points).orElseThrow().distance(pith.y(), pith.z())).isLessThan(1e-3);
+        assertThat(RingFit.pith(points.subList(0, 3)).orElseThrow().distance(pith.y(), pith.z()))
+                .isLessThan(1e-3);
+        assertThat(RingFit.pith(points).orElseThrow().distance(pith.y(), pith.z()))
+                .isLessThan(1e-3);
     }
 
     @Test

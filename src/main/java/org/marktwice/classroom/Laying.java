@@ -1,0 +1,50 @@
+package org.marktwice.classroom;
+
+import java.util.Optional;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
+
+/**
+ * How a board is to be marked and laid to come out as its part: what is said at the bench and stands on its label.
+ *
+ * @param faceSide empty where the part takes no marks
+ * @param faceEdge empty where the part takes no marks
+ * @param end1Looks where end 1 looks in the job
+ */
+public record Laying(Optional<Surface> faceSide, Optional<Surface> faceEdge, Direction end1Looks) {
+
+    public static Laying of(Placing placing) {
+        Part part = placing.part();
+        Board board = placing.board();
+        Optional<Surface> side = part.faceSide().stream()
+                .map(placing.turn()::looking)
+                .filter(s -> board.isBroad(s) && board.isDressed(s))
+                .findFirst();
+        Optional<Surface> edge = part.faceEdge().stream()
+                .map(placing.turn()::looking)
+                .filter(s -> board.isNarrow(s) && board.isDressed(s))
+                .filter(s -> side.isEmpty() || s.adjoins(side.get()))
+                .findFirst();
+        return new Laying(side, edge, placing.turn().of(Surface.END_1));
+    }
+
+    /** In a sentence without a full stop. */
+    public String spoken() {
+        String marks = faceSide.isPresent() && faceEdge.isPresent()
+                ? "face side on " + faceSide.get().spoken() + ", face edge on "
+                        + faceEdge.get().spoken()
+                : "no face marks";
+        return marks + ", end 1 " + towards(end1Looks);
+    }
+
+    private static String towards(Direction direction) {
+        return switch (direction) {
+            case TOP -> "up";
+            case BOTTOM -> "down";
+            default -> "to the " + direction.id();
+        };
+    }
+}

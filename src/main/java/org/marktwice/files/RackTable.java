@@ -1,0 +1,235 @@
+package org.marktwice.files;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.MeasuredBoard;
+import org.marktwice.timber.MeasuredBoard.Measured;
+import org.marktwice.timber.Pith;
+import org.marktwice.timber.RingFit;
+import org.marktwice.timber.Showing;
+import org.marktwice.timber.Size;
+import org.marktwice.timber.Species;
+import org.marktwice.timber.SpeciesTable;
+import org.marktwice.timber.Surface;
+
+/**
+ * A rack as a table (CSV with a head): a line for each place where a knot shows, a board without knots in one line. What
+ * is the same as in the line above of the same board may be left empty.
+ */
+final class RackTable {
+    private static final List<String> HEAD = List.of(
+            "board",
+            "species",
+            "length",
+            "width",
+            "thickness",
+            "moisture",
+            "pith-y",
+            "pith-z",
+            "ring",
+            "knot",
+            "on",
+            "u",
+            "v",
+            "along",
+            "across",
+            "dead");
+    private static final List<String> NEEDED = List.of("board", "species", "length", "width", "thickness");
+
+    private final String name;
+    private final Map<String, Integer> columns = new LinkedHashMap<>();
+    private final Map<String, Begun> boards = new LinkedHashMap<>();
+
+    private RackTable(String name) {
+        this.name = name;
+    }
+
+    /** A board of which more lines may come. */
+    private record Begun(Board.Facts bare, Map<String, List<Showing>> knots) {}
+
+    static RackFile read(String name, byte[] bytes) throws FileRefused {
+        RackTable table = new RackTable(name);
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setIgnoreEmptyLines(true)
+                .setIgnoreSurroundingSpaces(true)
+                .get();
+        try (CSVParser parser = CSVParser.parse(Bytes.text(name, bytes), format)) {
+            for (CSVRecord line : parser) {
+                if (table.columns.isEmpty()) table.head(line);
+                else table.line(line);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            throw new FileRefused(name, "it can't be read as a table (CSV)");
+        }
+        if (table.boards.isEmpty()) throw new FileRefused(name, "there is no board in it");
+        if (table.boards.size() > RackFile.MOST) throw new FileRefused(name, "more than " + RackFile.MOST + " boards");
+        return new RackFile(table.boards.values().stream().map(RackTable::done).toList());
+    }
+
+    private static MeasuredBoard done(Begun begun) {
+        List<Measured> knots = new ArrayList<>();
+        begun.knots().forEach((id, shows) -> knots.add(new Measured(id, shows)));
+        return new MeasuredBoard(begun.bare(), knots);
+    }
+
+    private FileRefused refuse(CSVRecord line, String column, String reason) {
+        return new FileRefused(name, (int) line.getRecordNumber(), 0, column, reason);
+    }
+
+    private void head(CSVRecord line) throws FileRefused {
+        for (int i = 0; i < line.size(); i++) {
+            String title = line.get(i).strip().toLowerCase(Locale.ROOT);
+            if (title.isEmpty()) continue;
+            if (!HEAD.contains(title)) {
+                String hint = Words.nearest(title, HEAD)
+                        .map(n -> "did you mean " + Words.quoted(n) + "?")
+                        .orElse("known here are " + Words.allOf(HEAD));
+                throw refuse(line, "", "unknown column " + Words.quoted(title) + ": " + hint);
+            }
+            if (columns.put(title, i) != null) throw refuse(line, "", "two columns are called " + Words.quoted(title));
+        }
+        for (String needed : NEEDED) {
+            if (!columns.containsKey(needed))
+                throw refuse(line, "", "the column " + Words.quoted(needed) + " is missing");
+        }
+    }
+
+    private String cell(CSVRecord line, String column) {
+        Integer at = columns.get(column);
+        return at == null || at >= line.size() ? "" : line.get(at).strip();
+    }
+
+    private double number(CSVRecord line, String column, Range range) throws FileRefused {
+        String text = cell(line, column);
+        try {
+            double value = Double.parseDouble(text);
+            if (!Character.isLetter(text.charAt(text.length() - 1)) && range.contains(value)) return value;
+        } catch (NumberFormatException e) {
+            // told below with what is no number of the range
+        }
+        throw refuse(line, column, "expected " + range.spoken() + ", found " + Words.quoted(text));
+    }
+
+    private void line(CSVRecord line) throws FileRefused {
+        String id = cell(line, "board");
+        if (!Id.BOARD.matches(id)) {
+            throw refuse(line, "board", "expected an id of 1 to 20 letters and digits, found " + Words.quoted(id));
+        }
+        Begun begun = boards.get(id);
+        if (begun == null) {
+            begun = new Begun(bare(line, id), new LinkedHashMap<>());
+            boards.put(id, begun);
+        } else {
+            again(line, begun.bare());
+        }
+        if (!cell(line, "on").isEmpty()) knot(line, begun);
+        else if (!cell(line, "knot").isEmpty())
+            throw refuse(line, "on", "expected the surface on which the knot shows");
+    }
+
+    private Board.Facts bare(CSVRecord line, String id) throws FileRefused {
+        Size size = new Size(
+                number(line, "length", Range.SIZE),
+                number(line, "width", Range.SIZE),
+                number(line, "thickness", Range.SIZE));
+        double moisture =
+                cell(line, "moisture").isEmpty() ? RackFile.MOISTURE : number(line, "moisture", Range.PERCENT);
+        return RackFile.facts(id, species(line), size, moisture, moisture, Set.of(Surface.values()), pith(line));
+    }
+
+    /** What a later line of a board says about it must agree with its first. */
+    private void again(CSVRecord line, Board.Facts bare) throws FileRefused {
+        double[] sizes = {bare.size().length(), bare.size().width(), bare.size().thickness()};
+        for (int i = 0; i < 3; i++) {
+            String column = NEEDED.get(2 + i);
+            if (cell(line, column).isEmpty() || number(line, column, Range.SIZE) == sizes[i]) continue;
+            throw refuse(line, column, "another size than in the first line of board " + bare.id());
+        }
+        boolean another = !cell(line, "species").isEmpty() && !species(line).equals(bare.species());
+        if (another) throw refuse(line, "species", "another species than in the first line of board " + bare.id());
+    }
+
+    private Species species(CSVRecord line) throws FileRefused {
+        String word = cell(line, "species");
+        Optional<Species> found =
+                SpeciesTable.all().stream().filter(s -> s.id().equals(word)).findFirst();
+        if (found.isPresent()) return found.get();
+        List<String> known = SpeciesTable.all().stream().map(Species::id).toList();
+        throw refuse(line, "species", "expected " + Words.oneOf(known) + ", found " + Words.quoted(word));
+    }
+
+    private @Nullable Pith pith(CSVRecord line) throws FileRefused {
+        String ring = cell(line, "ring");
+        if (ring.isEmpty()) {
+            if (cell(line, "pith-y").isEmpty() && cell(line, "pith-z").isEmpty()) return null;
+            return new Pith(number(line, "pith-y", Range.POSITION), number(line, "pith-z", Range.POSITION));
+        }
+        String expected = "expected three points or more of one ring that bends, such as \"0 4; 50 9; 100 5\"";
+        List<RingFit.Point> points = new ArrayList<>();
+        for (String point : ring.split(";")) {
+            String[] two = point.strip().split("\\s+");
+            try {
+                if (two.length != 2) throw refuse(line, "ring", expected + ", found " + Words.quoted(point));
+                points.add(new RingFit.Point(Double.parseDouble(two[0]), Double.parseDouble(two[1])));
+            } catch (NumberFormatException e) {
+                throw refuse(line, "ring", expected + ", found " + Words.quoted(point));
+            }
+        }
+        return RingFit.pith(points).orElseThrow(() -> refuse(line, "ring", expected));
+    }
+
+    private void knot(CSVRecord line, Begun begun) throws FileRefused {
+        if (begun.bare().pith() == null) {
+            throw refuse(
+                    line, "pith-y", "a board with knots needs its pith, or three points of a ring, in its first line");
+        }
+        String id = cell(line, "knot");
+        if (!Id.KNOT.matches(id)) throw refuse(line, "knot", "expected the knot's name, found " + Words.quoted(id));
+        Surface surface = Stream.of(Surface.values())
+                .filter(s -> s.id().equals(cell(line, "on")))
+                .findFirst()
+                .orElseThrow(() -> refuse(
+                        line,
+                        "on",
+                        "expected "
+                                + Words.oneOf(Stream.of(Surface.values())
+                                        .map(Surface::id)
+                                        .toList())
+                                + ", found " + Words.quoted(cell(line, "on"))));
+        Showing showing = new Showing(
+                surface,
+                number(line, "u", Range.POSITION),
+                number(line, "v", Range.POSITION),
+                number(line, "along", Range.SIZE),
+                number(line, "across", Range.SIZE),
+                dead(line));
+        Optional<String> off = RackFile.off(showing, begun.bare().size());
+        if (off.isPresent()) throw refuse(line, "u", off.get());
+        List<Showing> shows = begun.knots().computeIfAbsent(id, k -> new ArrayList<>());
+        Set<Surface> on = new HashSet<>(shows.stream().map(Showing::surface).toList());
+        if (on.contains(surface)) throw refuse(line, "on", "knot " + id + " shows on " + surface.id() + " twice");
+        shows.add(showing);
+    }
+
+    private boolean dead(CSVRecord line) throws FileRefused {
+        String word = cell(line, "dead").toLowerCase(Locale.ROOT);
+        if (word.isEmpty() || word.equals("no")) return false;
+        if (word.equals("yes")) return true;
+        throw refuse(line, "dead", "expected yes or no, found " + Words.quoted(word));
+    }
+}
