@@ -67,13 +67,11 @@ final class AtTheWindow implements AutoCloseable {
     }
 
     void click(String button) {
-        window.button(button).click();
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> window.button(button).click());
     }
 
     void tool(String name) {
-        window.toggleButton("tool-" + name).click();
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> window.toggleButton("tool-" + name).click());
     }
 
     /** Clicks a place on the unrolled board of the bench. */
@@ -81,8 +79,7 @@ final class AtTheWindow implements AutoCloseable {
         UnrolledView view = robot.finder().findByName("unrolled-view", UnrolledView.class, true);
         Point at = onScreen(() -> Pixels.of(view, new SurfacePoint(surface, u, v)));
         robot.moveMouse(view, at);
-        robot.click(view, at, MouseButton.LEFT_BUTTON, 1);
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> robot.click(view, at, MouseButton.LEFT_BUTTON, 1));
     }
 
     BoardView board(String name) {
@@ -91,10 +88,7 @@ final class AtTheWindow implements AutoCloseable {
 
     /** @param held keys held meanwhile */
     void key(int code, int... held) {
-        for (int with : held) robot.pressKey(with);
-        robot.pressAndReleaseKey(code);
-        for (int with : held) robot.releaseKey(with);
-        robot.waitForIdle();
+        Strokes.strike(robot, code, held);
     }
 
     void keys(int... codes) {

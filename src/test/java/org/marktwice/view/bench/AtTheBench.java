@@ -23,6 +23,7 @@ import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Look;
 import org.marktwice.view.Session;
+import org.marktwice.view.Strokes;
 
 /** A learner at the bench: points at places of the board in either view, and strikes keys. */
 final class AtTheBench implements AutoCloseable {
@@ -107,8 +108,7 @@ final class AtTheBench implements AutoCloseable {
 
     void click(PatchView view, SurfacePoint at) {
         point(view, at);
-        robot.click(view.component(), pixel(view, at), MouseButton.LEFT_BUTTON, 1);
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> robot.click(view.component(), pixel(view, at), MouseButton.LEFT_BUTTON, 1));
     }
 
     /** @param held a key held meanwhile */
@@ -120,38 +120,38 @@ final class AtTheBench implements AutoCloseable {
     }
 
     void rightClick(PatchView view, SurfacePoint at) {
-        robot.click(view.component(), pixel(view, at), MouseButton.RIGHT_BUTTON, 1);
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> robot.click(view.component(), pixel(view, at), MouseButton.RIGHT_BUTTON, 1));
     }
 
     void drag(PatchView view, SurfacePoint from, SurfacePoint to) {
         Point start = pixel(view, from);
         Point end = pixel(view, to);
-        robot.moveMouse(view.component(), start);
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
-        robot.moveMouse(view.component(), new Point((start.x + end.x) / 2, (start.y + end.y) / 2));
-        robot.moveMouse(view.component(), end);
-        robot.releaseMouse(MouseButton.LEFT_BUTTON);
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> {
+            robot.moveMouse(view.component(), start);
+            robot.pressMouse(MouseButton.LEFT_BUTTON);
+            robot.moveMouse(view.component(), new Point((start.x + end.x) / 2, (start.y + end.y) / 2));
+            robot.moveMouse(view.component(), end);
+            robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        });
     }
 
     void word(String name) {
-        window.toggleButton("tool-" + name).click();
+        Strokes.pointing(robot, () -> window.toggleButton("tool-" + name).click());
+    }
+
+    void press(String button) {
+        Strokes.pointing(robot, () -> window.button(button).click());
     }
 
     /** Picks a line of the open menu by mouse. */
     void choose(String name) {
         JMenuItem item = robot.finder().findByName(name, JMenuItem.class, true);
-        new JMenuItemFixture(robot, item).click();
-        robot.waitForIdle();
+        Strokes.pointing(robot, () -> new JMenuItemFixture(robot, item).click());
     }
 
     /** @param held keys held meanwhile, such as {@link KeyEvent#VK_SHIFT} */
     void key(int code, int... held) {
-        for (int with : held) robot.pressKey(with);
-        robot.pressAndReleaseKey(code);
-        for (int with : held) robot.releaseKey(with);
-        robot.waitForIdle();
+        Strokes.strike(robot, code, held);
     }
 
     void keys(int... codes) {

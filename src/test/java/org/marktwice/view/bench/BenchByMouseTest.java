@@ -156,7 +156,7 @@ class BenchByMouseTest {
         bench.word("turn");
         bench.word("up");
         bench.drag(bench.screen.unrolledView(), at(Surface.FACE_1, 200, 60), at(Surface.FACE_1, 193, 60));
-        bench.window.toggleButton("tool-settle").click();
+        bench.word("settle");
         Action.Turning turn = (Action.Turning) bench.last();
         assertThat(turn.facing()).isEqualTo(Map.of(Surface.FACE_1, Direction.LEFT, Surface.EDGE_1, Direction.BACK));
         assertThat(Objects.requireNonNull(turn.trim()).mm()).isEqualTo(7, within(1.0));
@@ -189,9 +189,9 @@ class BenchByMouseTest {
         Pencil mark = Pencil.on(bench.board("A")).get(0);
         bench.click(bench.screen.boardView(), mark.middle());
         assertThat(bench.board("A").marks()).isEmpty();
-        bench.window.button("undo").click();
+        bench.press("undo");
         assertThat(bench.board("A").marks()).hasSize(1);
-        bench.window.button("redo").click();
+        bench.press("redo");
         assertThat(bench.board("A").marks()).isEmpty();
     }
 
@@ -226,7 +226,7 @@ class BenchByMouseTest {
 
     @Test
     void handing_in_asks_whoever_opened_the_bench() {
-        bench.window.button("hand-in").click();
+        bench.press("hand-in");
         assertThat(bench.handedIn()).isEqualTo(1);
     }
 }

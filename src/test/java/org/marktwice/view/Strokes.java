@@ -1,0 +1,65 @@
+package org.marktwice.view;
+
+import java.awt.AWTEvent;
+import java.awt.Toolkit;
+import java.awt.event.AWTEventListener;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.assertj.swing.core.Robot;
+
+/** Keys and buttons struck so that none is still on its way when the next is struck: a busy machine may bring them late. */
+public final class Strokes {
+    private static final long LATEST_SECONDS = 20;
+
+    private Strokes() {}
+
+    /**
+     * Strikes a key and waits until the window has been told that it was let go.
+     *
+     * @param held keys held meanwhile
+     * @throws AssertionError if the key doesn't arrive
+     */
+    public static void strike(Robot robot, int code, int... held) {
+        arriving(
+                robot,
+                AWTEvent.KEY_EVENT_MASK,
+                e -> e.getID() == KeyEvent.KEY_RELEASED && ((KeyEvent) e).getKeyCode() == code,
+                () -> {
+                    for (int with : held) robot.pressKey(with);
+                    robot.pressAndReleaseKey(code);
+                    for (int with : held) robot.releaseKey(with);
+                });
+    }
+
+    /**
+     * Does something that ends in letting a button of the mouse go, and waits until the window has been told.
+     *
+     * @throws AssertionError if the button doesn't arrive
+     */
+    public static void pointing(Robot robot, Runnable act) {
+        arriving(robot, AWTEvent.MOUSE_EVENT_MASK, e -> e.getID() == MouseEvent.MOUSE_RELEASED, act);
+    }
+
+    private static void arriving(Robot robot, long mask, Predicate<AWTEvent> last, Runnable act) {
+        CountDownLatch arrived = new CountDownLatch(1);
+        AWTEventListener listener = e -> {
+            if (last.test(e)) arrived.countDown();
+        };
+        Toolkit toolkit = Toolkit.getDefaultToolkit();
+        toolkit.addAWTEventListener(listener, mask);
+        try {
+            act.run();
+            if (!arrived.await(LATEST_SECONDS, TimeUnit.SECONDS))
+                throw new AssertionError("What was struck did not arrive at the window.");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError("Interrupted while striking.", e);
+        } finally {
+            toolkit.removeAWTEventListener(listener);
+        }
+        robot.waitForIdle();
+    }
+}
