@@ -45,10 +45,11 @@ class ShippedSlipsTest {
     void everySlipIsFoundByItsRuleOnItsBoard(Path file) throws FileRefused {
         Scenario scenario = ScenarioFile.read(file);
         Attempt good = WorkedAttempt.of(scenario, "model", "2026-02-03T09:10:00Z");
+        Situation start = Situation.of(Bench.of(scenario));
         int made = 0;
         for (Slip slip : Slip.values()) {
-            for (Slipped slipped : Slips.all(slip, scenario, good)) {
-                assertThat(faults(scenario, slipped.attempt()))
+            for (Slipped slipped : Slips.all(slip, start, good)) {
+                assertThat(faults(start, slipped.attempt()))
                         .as("%s on board %s", slip.id(), slipped.board())
                         .anyMatch(f -> f.rule().equals(slipped.rule()) && isAbout(f, slipped));
                 made++;
@@ -66,16 +67,16 @@ class ShippedSlipsTest {
                         && slipped.touches().contains(board);
     }
 
-    private static List<Finding> faults(Scenario scenario, Attempt attempt) {
-        return RuleBook.judge(situation(scenario, attempt)).entries().stream()
+    private static List<Finding> faults(Situation start, Attempt attempt) {
+        return RuleBook.judge(after(start, attempt)).entries().stream()
                 .map(MarkSheet.Entry::finding)
                 .filter(f -> FAULTS.contains(f.verdict()))
                 .toList();
     }
 
-    private static Situation situation(Scenario scenario, Attempt attempt) {
+    private static Situation after(Situation start, Attempt attempt) {
         try {
-            return Situation.of(Bench.after(scenario, attempt));
+            return start.at(Bench.after(start.scenario(), attempt));
         } catch (CannotDo e) {
             throw new AssertionError(e.getMessage(), e);
         }
@@ -83,14 +84,15 @@ class ShippedSlipsTest {
 
     @ParameterizedTest
     @EnumSource(Slip.class)
-    void everySlipCanOccurInAShippedScenario(Slip slip) throws IOException, FileRefused {
+    void everySlipCanOccurInTwoShippedScenarios(Slip slip) throws IOException, FileRefused {
         Set<String> met = new TreeSet<>();
         for (Path file : scenarios()) {
             Scenario scenario = ScenarioFile.read(file);
+            if (met.size() > 1) break;
             Attempt good = WorkedAttempt.of(scenario, "model", "2026-02-03T09:10:00Z");
             if (!Slips.all(slip, scenario, good).isEmpty()) met.add(scenario.id());
         }
-        assertThat(met).isNotEmpty();
+        assertThat(met).hasSizeGreaterThan(1);
     }
 
     @ParameterizedTest
@@ -98,13 +100,14 @@ class ShippedSlipsTest {
     void severalSlipsAtOnceAreAllFound(Path file) throws FileRefused {
         Scenario scenario = ScenarioFile.read(file);
         Attempt good = WorkedAttempt.of(scenario, "model", "2026-02-03T09:10:00Z");
+        Situation start = Situation.of(Bench.of(scenario));
         Map<Slip, Integer> met = new EnumMap<>(Slip.class);
-        for (long seed = 1; seed <= 40; seed++) {
+        for (long seed = 1; seed <= 20; seed++) {
             List<Slip> two = new ArrayList<>(List.of(Slip.values()));
             java.util.Collections.shuffle(two, new java.util.Random(seed));
-            List<Slipped> made = Slips.several(two.subList(0, 3), scenario, good, seed);
+            List<Slipped> made = Slips.several(two.subList(0, 3), start, good, seed);
             if (made.isEmpty()) continue;
-            List<Finding> faults = faults(scenario, made.get(made.size() - 1).attempt());
+            List<Finding> faults = faults(start, made.get(made.size() - 1).attempt());
             for (Slipped slipped : made) {
                 assertThat(faults)
                         .as("seed %d, %s on board %s", seed, slipped.slip().id(), slipped.board())

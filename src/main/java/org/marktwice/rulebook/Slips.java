@@ -25,7 +25,12 @@ public final class Slips {
      * @param good an attempt that can be done in the scenario, such as {@link WorkedAttempt}
      */
     public static List<Slipped> all(Slip slip, Scenario scenario, Attempt good) {
-        Slipping slipping = new Slipping(situation(scenario, good), good);
+        return all(slip, Situation.of(Bench.of(scenario)), good);
+    }
+
+    /** @param start the scenario with nothing done yet; what was computed for it serves again */
+    public static List<Slipped> all(Slip slip, Situation start, Attempt good) {
+        Slipping slipping = new Slipping(after(start, good), good);
         return switch (slip) {
             case MARKS_WITHOUT_SHARED_ARRIS -> MarkSlips.apart(slipping);
             case MARK_TO_WRONG_ARRIS -> MarkSlips.astray(slipping);
@@ -53,11 +58,16 @@ public final class Slips {
      * that can't be made any more are left out.
      */
     public static List<Slipped> several(List<Slip> slips, Scenario scenario, Attempt good, long seed) {
+        return several(slips, Situation.of(Bench.of(scenario)), good, seed);
+    }
+
+    /** @param start the scenario with nothing done yet; what was computed for it serves again */
+    public static List<Slipped> several(List<Slip> slips, Situation start, Attempt good, long seed) {
         List<Slipped> made = new ArrayList<>();
         Set<String> touched = new HashSet<>();
         Attempt attempt = good;
         for (Slip slip : slips) {
-            List<Slipped> all = all(slip, scenario, attempt);
+            List<Slipped> all = all(slip, start, attempt);
             List<Slipped> free = all.stream()
                     .filter(s -> Collections.disjoint(touched, s.touches()))
                     .toList();
@@ -78,9 +88,9 @@ public final class Slips {
         return (int) Math.floorMod(h ^ (h >>> 33), (long) of);
     }
 
-    private static Situation situation(Scenario scenario, Attempt attempt) {
+    private static Situation after(Situation start, Attempt attempt) {
         try {
-            return Situation.of(Bench.after(scenario, attempt));
+            return start.at(Bench.after(start.scenario(), attempt));
         } catch (CannotDo e) {
             throw new IllegalArgumentException("the attempt can't be done: " + e.getMessage(), e);
         }

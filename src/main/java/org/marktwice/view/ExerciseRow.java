@@ -15,10 +15,11 @@ import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Look.Style;
 
-/** An exercise on the start page's list: its picture, its title and how one stands with it; the level above its first. */
+/** An exercise on the start page's list: its picture, its title and how one stands with it; the level above its
+ * first, with how many of it are done. */
 final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario> {
     private static final long serialVersionUID = 1L;
-    private static final int ROW = 96;
+    private static final int ROW = 84;
     private static final int LEVEL = 32;
     private static final int GAP = 8;
 
@@ -60,16 +61,20 @@ final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario>
             g.setFont(Style.HEADING.font());
             g.setColor(Look.colour(Ink.QUIET));
             g.drawString("LEVEL " + scenario.level(), Look.px(2), Look.px(LEVEL - 10));
+            String done = exercises.done(scenario.level());
+            g.setFont(Style.NOTE.font());
+            int from = getWidth() - Look.px(2) - g.getFontMetrics().stringWidth(done);
+            g.drawString(done, from, Look.px(LEVEL - 10));
             top = Look.px(LEVEL);
         }
         double height = Look.px(ROW);
         Card.paint(g, 1, top + 1, getWidth() - 2, height - 2, selected);
         double picture = Look.px(128);
-        double inset = Look.px(10);
+        double inset = Look.px(8);
         JobPane.paint(g, scenario, new Rectangle2D.Double(inset, top + inset, picture - inset, height - 2 * inset));
         int x = (int) (picture + inset);
         int room = getWidth() - x - Look.px(16);
-        int y = (int) (top + Look.px(36));
+        int y = (int) (top + Look.px(30));
         line(g, scenario.title(), Style.SUBTITLE, Ink.INK, x, y, room);
         line(g, Exercises.stages(scenario), Style.NOTE, Ink.QUIET, x, y + Look.px(20), room);
         String mark = exercises.mark(scenario);

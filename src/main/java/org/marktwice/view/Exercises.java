@@ -48,6 +48,13 @@ final class Exercises {
         return standings.getOrDefault(scenario, LearnerFolder.Standing.NONE);
     }
 
+    /** How many of a level's exercises have been handed in, in words; nothing before the first. */
+    String done(int level) {
+        List<Scenario> all = scenarios.stream().filter(s -> s.level() == level).toList();
+        long done = all.stream().filter(s -> standing(s).best().isPresent()).count();
+        return done == 0 ? "" : done + " of " + all.size() + " done";
+    }
+
     /** The mark in words: {@code best 17.5 of 21}, {@code begun} or nothing. */
     String mark(Scenario scenario) {
         LearnerFolder.Standing standing = standing(scenario);
