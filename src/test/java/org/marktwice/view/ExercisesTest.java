@@ -30,7 +30,8 @@ class ExercisesTest {
     void aLevelIsOpenedByItsFirstExerciseAlone() {
         long opened = 0;
         for (int i = 0; i < shelf.size(); i++) if (exercises.opensLevel(i)) opened++;
-        assertThat(opened).isEqualTo(shelf.stream().map(Scenario::level).distinct().count());
+        assertThat(opened)
+                .isEqualTo(shelf.stream().map(Scenario::level).distinct().count());
     }
 
     private static LearnerFolder.Standing handedIn() {
