@@ -151,7 +151,7 @@ public final class SurfacePainter {
                 if (knife) knife(shapeOf(line));
                 else Pencil.draw(g, shapeOf(line), Math.max(1.2 * px, 0.45), palette.of(Ink.PENCIL), 0.75);
             } else if (one instanceof Struck.Waste waste) {
-                waste(shapeOf(waste).getBounds2D());
+                waste(shapeOf(waste));
             }
         }
 
@@ -159,10 +159,14 @@ public final class SurfacePainter {
             if (one instanceof Struck.Line line) {
                 return new Line2D.Double(frame.toPage(line.from()), frame.toPage(line.to()));
             }
-            Struck.Waste waste = (Struck.Waste) one;
-            Rectangle2D r = new Rectangle2D.Double();
-            r.setFrameFromDiagonal(frame.toPage(waste.from()), frame.toPage(waste.to()));
-            return r;
+            Path2D.Double outline = new Path2D.Double();
+            for (SurfacePoint at : ((Struck.Waste) one).outline()) {
+                Point2D.Double to = frame.toPage(at);
+                if (outline.getCurrentPoint() == null) outline.moveTo(to.x, to.y);
+                else outline.lineTo(to.x, to.y);
+            }
+            outline.closePath();
+            return outline;
         }
 
         /** A thin dark cut with one lit lip. */
@@ -177,9 +181,10 @@ public final class SurfacePainter {
             g.draw(line);
         }
 
-        private void waste(Rectangle2D area) {
+        private void waste(Shape outline) {
             Shape clip = g.getClip();
-            g.clip(area);
+            g.clip(outline);
+            Rectangle2D area = outline.getBounds2D();
             double gap = Math.max(2.6, 6 * px);
             double reach = area.getHeight();
             int i = 0;

@@ -27,7 +27,7 @@ final class Pictures {
                 .map(Part::name)
                 .orElse(null);
         BoardPicture plain = BoardPicture.of(state, written)
-                .struck(Struck.on(state, id -> bench.board(id).board().size().thickness()));
+                .struck(Struck.on(bench, state));
         return placed(bench, state).map(p -> laid(plain, p)).orElse(plain);
     }
 

@@ -150,7 +150,12 @@ public final class Contact {
                                 new SurfacePoint(Surface.FACE_2, 86, 120),
                                 Marker.PENCIL),
                         new Struck.Waste(
-                                7, new SurfacePoint(Surface.FACE_2, 68, 0), new SurfacePoint(Surface.FACE_2, 86, 120))))
+                                7,
+                                List.of(
+                                        new SurfacePoint(Surface.FACE_2, 68, 0),
+                                        new SurfacePoint(Surface.FACE_2, 68, 120),
+                                        new SurfacePoint(Surface.FACE_2, 86, 120),
+                                        new SurfacePoint(Surface.FACE_2, 86, 0)))))
                 .rule(new BoardPicture.LaidRule(
                         new SurfacePoint(Surface.FACE_1, 0, 60), new SurfacePoint(Surface.FACE_1, 71.5, 60), "71.5 mm"))
                 .evidence(

@@ -62,7 +62,7 @@ record Scene(BoardPicture picture, List<Overlay> over) {
                 .map(p -> p.name())
                 .orElse(null);
         return BoardPicture.of(state, written)
-                .struck(Struck.on(state, id -> bench.board(id).board().size().thickness()));
+                .struck(Struck.on(bench, state));
     }
 
     static List<BoardPicture.LaidCut> cuts(BenchModel model, Placing placing) {
