@@ -13,7 +13,8 @@ import java.awt.geom.Rectangle2D;
 
 /** A steel rule laid from one point to another, graduated in millimetres, with the reading at its end. */
 public final class Rulers {
-    private static final double DEEP = 13;
+    /** How wide the steel is, millimetres; narrower where that would look heavy. */
+    public static final double DEEP = 13;
     /** Steel beyond the two points, millimetres. */
     private static final double BEYOND = 4;
 
@@ -23,6 +24,7 @@ public final class Rulers {
      * Draws the rule in a frame of millimetres whose y runs down; its graduated edge lies on the line between the points,
      * its zero on the first.
      *
+     * @param reading what stands at its end; nothing where it is empty
      * @param pxPerMm pixels a millimetre; graduations that would run together are left out
      * @param upright an affine map under which the text should still be readable; the identity on a flat page
      */
@@ -40,7 +42,7 @@ public final class Rulers {
         double deep = Math.min(DEEP, Math.max(7, 22 * px));
         body(r, length, deep, px, palette);
         graduations(r, length, deep, px, palette, font, backwards);
-        reading(r, length, deep, reading, px, palette, font, backwards);
+        if (!reading.isEmpty()) reading(r, length, deep, reading, px, palette, font, backwards);
         r.dispose();
     }
 

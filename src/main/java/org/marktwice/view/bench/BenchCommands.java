@@ -22,6 +22,12 @@ public final class BenchCommands {
             bench("turn", "Turn in the job", "T", "Turn the board as it will lie in the job");
     public static final Command TRIM = bench("trim", "Trim", "X", "Slide the board along its part's length");
     public static final Command SET_ASIDE = bench("set-aside", "Set aside", "A", "Refuse the board, and say why");
+    public static final Command LINE =
+            bench("line", "Square a line", "L", "Strike a line across the board with rule and try-square");
+    public static final Command GAUGE = bench("gauge", "Gauge", "G", "Run a line along with the marking gauge");
+    public static final Command MATE =
+            bench("mate", "From the mate", "I", "Hold another board in place and strike a line from it");
+    public static final Command WASTE = bench("waste", "Shade waste", "V", "Shade the waste between two lines");
     public static final Command RUB_OUT = bench("rub-out", "Rub out", "R", "Rub out pencil");
     public static final Command PUT_DOWN = bench("put-down", "Put down", "ESCAPE", "Put the tool down");
 
@@ -38,7 +44,19 @@ public final class BenchCommands {
             TURN,
             TRIM,
             SET_ASIDE,
+            LINE,
+            GAUGE,
+            MATE,
+            WASTE,
             RUB_OUT);
+
+    /** What is of use only where joints are set out. */
+    public static final List<Command> SETTING_OUT = List.of(LINE, GAUGE, MATE, WASTE);
+
+    public static final Command MARKER =
+            bench("marker", "Knife or pencil", "K", "Strike lines with the knife, or with the pencil");
+    public static final Command CHOICE = bench(
+            "choice", "Next choice", "J", "With a tool: measure from the next end or line, the next fence, the next mate");
 
     public static final Command LEFT =
             bench("left", "Left", "LEFT", "Roll the board a quarter turn; with a tool: move left");
@@ -71,6 +89,8 @@ public final class BenchCommands {
     public static final List<Command> ALL = Stream.concat(
                     TOOLS.stream(),
                     Stream.of(
+                            MARKER,
+                            CHOICE,
                             PUT_DOWN,
                             LEFT,
                             RIGHT,

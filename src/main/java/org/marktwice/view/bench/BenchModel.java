@@ -10,10 +10,14 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.Marker;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
+import org.marktwice.fit.TrueLine;
+import org.marktwice.fit.TrueLines;
 import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Session;
@@ -35,6 +39,7 @@ public final class BenchModel {
     private boolean onUnrolled;
     private Note said = Note.SILENT;
     private @Nullable Callout callout;
+    private Marker marker = Marker.KNIFE;
     private ShapeShown shape = ShapeShown.AS_IT_IS;
 
     public BenchModel(Session session) {
@@ -129,7 +134,29 @@ public final class BenchModel {
         return placing().map(Placing::cuts).orElse(List.of());
     }
 
+    /** What is struck on the board, as it really lies. */
+    List<TrueLine> lines() {
+        return TrueLines.of(session.bench(), board()).all();
+    }
+
     // The tool in hand
+
+    /** Whether joints are set out in this exercise. */
+    boolean setsOut() {
+        return session.scenario().stages().contains(Stage.SETTING_OUT);
+    }
+
+    /** What lines are struck with. */
+    Marker marker() {
+        return marker;
+    }
+
+    void takeOtherMarker() {
+        marker = marker == Marker.KNIFE ? Marker.PENCIL : Marker.KNIFE;
+        BenchTool held = tool;
+        if (held != null && said.words().isEmpty()) said = Note.plain(held.hint());
+        changed();
+    }
 
     public Optional<BenchTool> tool() {
         return Optional.ofNullable(tool);

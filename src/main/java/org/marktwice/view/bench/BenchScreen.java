@@ -19,6 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Mark;
+import org.marktwice.bench.Marker;
 import org.marktwice.bench.Tool;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
@@ -68,7 +69,9 @@ public final class BenchScreen extends JPanel {
             @Nullable BenchTool tool,
             @Nullable TurnTrial trial,
             Lie lie,
-            ShapeShown shape) {}
+            ShapeShown shape,
+            Marker marker,
+            String choice) {}
 
     /**
      * @param session the attempt that is worked on
@@ -162,7 +165,13 @@ public final class BenchScreen extends JPanel {
         take(BenchCommands.TURN, new TurnTool(model, false));
         take(BenchCommands.TRIM, new TurnTool(model, true));
         add(BenchCommands.SET_ASIDE, this::setAside);
+        takeSettingOut(BenchCommands.LINE, new LineTool(model));
+        takeSettingOut(BenchCommands.GAUGE, new GaugeTool(model));
+        takeSettingOut(BenchCommands.MATE, new MateTool(model));
+        takeSettingOut(BenchCommands.WASTE, new WasteTool(model, chooser));
         take(BenchCommands.RUB_OUT, new RubOutTool(model));
+        add(BenchCommands.MARKER, model::takeOtherMarker);
+        add(BenchCommands.CHOICE, this::chooseNext);
         add(BenchCommands.PUT_DOWN, model::putDown);
         key(BenchCommands.LEFT, ToolKey.Stroke.LEFT);
         key(BenchCommands.RIGHT, ToolKey.Stroke.RIGHT);
@@ -190,6 +199,23 @@ public final class BenchScreen extends JPanel {
         add(command, () -> {
             model.take(tool);
             focus();
+        });
+    }
+
+    private void takeSettingOut(Command command, BenchTool tool) {
+        deeds.add(new Deed(
+                command,
+                () -> {
+                    model.take(tool);
+                    focus();
+                },
+                model::setsOut));
+    }
+
+    private void chooseNext() {
+        model.tool().ifPresent(t -> {
+            t.chooseNext();
+            model.changed();
         });
     }
 
@@ -264,6 +290,7 @@ public final class BenchScreen extends JPanel {
             int both = InputEvent.SHIFT_DOWN_MASK | InputEvent.CTRL_DOWN_MASK;
             bind(view, keys, codes[i], both, new ToolKey(strokes[i], true, true));
         }
+        for (char c : "0123456789.,\b".toCharArray()) bindTyped(view, keys, c);
         bind(view, keys, KeyEvent.VK_TAB, 0, ToolKey.of(ToolKey.Stroke.NEXT));
         bind(view, keys, KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK, ToolKey.of(ToolKey.Stroke.PREVIOUS));
     }
@@ -276,6 +303,19 @@ public final class BenchScreen extends JPanel {
             @Override
             public void actionPerformed(ActionEvent e) {
                 strike(key);
+            }
+        });
+    }
+
+    private void bindTyped(JComponent view, InputMap keys, char c) {
+        String name = "type " + (int) c;
+        keys.put(KeyStroke.getKeyStroke(c), name);
+        view.getActionMap().put(name, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                if (model.tool().map(t -> t.type(c)).orElse(false)) model.changed();
             }
         });
     }
@@ -304,7 +344,9 @@ public final class BenchScreen extends JPanel {
                 model.tool().orElse(null),
                 model.trial().orElse(null),
                 model.lie(),
-                model.shape());
+                model.shape(),
+                model.marker(),
+                model.tool().flatMap(BenchTool::choice).orElse(""));
         if (now.equals(shown)) return;
         shown = now;
         header.refresh();

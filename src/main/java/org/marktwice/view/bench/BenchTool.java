@@ -1,6 +1,7 @@
 package org.marktwice.view.bench;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Commands.Command;
@@ -39,6 +40,24 @@ public interface BenchTool {
     default boolean key(ToolKey key) {
         return false;
     }
+
+    /** A character typed: a digit, a decimal point or a backspace. Whether it meant something. */
+    default boolean type(char c) {
+        return false;
+    }
+
+    /** Whether it strikes lines, with knife or pencil. */
+    default boolean strikes() {
+        return false;
+    }
+
+    /** What there is to be chosen about it, as it stands now: {@code from end 1}; empty where there is nothing. */
+    default Optional<String> choice() {
+        return Optional.empty();
+    }
+
+    /** The next that can be chosen. */
+    default void chooseNext() {}
 
     /** Taken up: sets itself to the board that lies there. Called again when another board is chosen. */
     default void takenUp() {}

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.bench.BoardState;
+import org.marktwice.bench.Marker;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Practice;
@@ -20,6 +21,10 @@ import org.marktwice.view.Look.Style;
 /** The board as it lies: which it is, how it lies, itself, and the words for what can be done with it. */
 final class BoardPanel extends Sheet {
     private static final long serialVersionUID = 1L;
+    private static final String KNIFE = "Knife: light strokes against the square, away from the holding hand; work held, both hands behind the edge.";
+    private static final String SPUR =
+            "Gauge: work held, fence pressed home, light strokes away from you; mind the spur.";
+
     private final transient BenchModel model;
     private final JLabel title = Look.label(" ", Style.SUBTITLE);
     private final JTextArea way = Look.prose(" ", Style.NOTE, Ink.QUIET);
@@ -28,6 +33,8 @@ final class BoardPanel extends Sheet {
     private final WordButton settle;
     private final WordButton putDown;
     private final WordButton shape;
+    private final WordButton marker;
+    private final WordButton choice;
 
     BoardPanel(BenchModel model, BoardView view, Consumer<Command> run) {
         super(new BorderLayout());
@@ -39,15 +46,19 @@ final class BoardPanel extends Sheet {
         settle = new WordButton(BenchCommands.ENTER, "Settle", "Enter", () -> run.accept(BenchCommands.ENTER));
         settle.setName("tool-settle");
         putDown = new WordButton(BenchCommands.PUT_DOWN, () -> run.accept(BenchCommands.PUT_DOWN));
+        marker = new WordButton(BenchCommands.MARKER, () -> run.accept(BenchCommands.MARKER));
+        choice = new WordButton(BenchCommands.CHOICE, () -> run.accept(BenchCommands.CHOICE));
         shape = new WordButton(BenchCommands.SHAPE, () -> run.accept(BenchCommands.SHAPE));
         JPanel head = new JPanel(new MigLayout(
-                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][][]", "[24lp!,center][]"));
+                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][][][][]", "[24lp!,center][]"));
         head.setOpaque(false);
         head.add(title, "cell 0 0, wmin 0");
-        head.add(settle, "cell 1 0");
-        head.add(putDown, "cell 2 0");
-        head.add(shape, "cell 3 0");
-        head.add(way, "cell 0 1, spanx 4, wmin 0");
+        head.add(marker, "cell 1 0, hidemode 3");
+        head.add(choice, "cell 2 0, hidemode 3");
+        head.add(settle, "cell 3 0, hidemode 3");
+        head.add(putDown, "cell 4 0");
+        head.add(shape, "cell 5 0");
+        head.add(way, "cell 0 1, spanx 6, wmin 0");
         words.setBorder(BorderFactory.createEmptyBorder(0, Look.px(11), Look.px(10), Look.px(11)));
         add(head, BorderLayout.NORTH);
         add(view, BorderLayout.CENTER);
@@ -60,7 +71,7 @@ final class BoardPanel extends Sheet {
         String id = state.board().id();
         title.setText("Board " + id
                 + state.board().species().map(s -> " · " + s.name()).orElse(""));
-        String lies = way(state);
+        String lies = model.tool().flatMap(this::caution).orElseGet(() -> way(state));
         if (!way.getText().equals(lies)) way.setText(lies);
         view.getAccessibleContext().setAccessibleName("Board " + id + ", " + way.getText());
         view.getAccessibleContext()
@@ -68,8 +79,21 @@ final class BoardPanel extends Sheet {
         words.refresh();
         // They keep their room, so that nothing moves when a tool is taken up.
         settle.setVisible(model.trial().isPresent());
+        Optional<BenchTool> held = model.tool();
+        marker.setVisible(held.map(BenchTool::strikes).orElse(false));
+        marker.say(Words.capital(model.marker().spoken()));
+        Optional<String> open = held.flatMap(BenchTool::choice);
+        choice.setVisible(open.isPresent());
+        open.ifPresent(o -> choice.say(Words.capital(o)));
         putDown.setVisible(model.tool().isPresent());
         shape.say("Shape ×" + model.shape().times());
+    }
+
+    /** The trade's caution for the tool in hand; it stands beside the work and never in its way. */
+    private Optional<String> caution(BenchTool tool) {
+        if (tool.command().equals(BenchCommands.GAUGE)) return Optional.of(SPUR);
+        boolean knife = tool.strikes() && model.marker() == Marker.KNIFE;
+        return knife ? Optional.of(KNIFE) : Optional.empty();
     }
 
     private String way(BoardState state) {

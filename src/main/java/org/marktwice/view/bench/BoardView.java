@@ -11,6 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -196,6 +197,11 @@ public final class BoardView extends JComponent implements PatchView {
     @Override
     public JComponent component() {
         return this;
+    }
+
+    @Override
+    public Board board() {
+        return Objects.requireNonNull(picture, "nothing is shown yet").board();
     }
 
     @Override

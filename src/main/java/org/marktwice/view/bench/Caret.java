@@ -3,6 +3,7 @@ package org.marktwice.view.bench;
 import java.util.List;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Cut;
+import org.marktwice.fit.TrueLine;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
@@ -85,8 +86,9 @@ final class Caret {
     }
 
     /** The next thing worth measuring from on the same surface, going round. */
-    static Snap next(BoardState state, SurfacePoint from, List<Cut> shownCuts, boolean forwards) {
-        List<Snap> stops = new Snapper(state, from.surface(), shownCuts).stops();
+    static Snap next(
+            BoardState state, SurfacePoint from, List<Cut> shownCuts, List<TrueLine> lines, boolean forwards) {
+        List<Snap> stops = new Snapper(state, from.surface(), shownCuts, lines).stops();
         Snap first = forwards ? stops.get(0) : stops.get(stops.size() - 1);
         for (int i = 0; i < stops.size(); i++) {
             Snap stop = forwards ? stops.get(i) : stops.get(stops.size() - 1 - i);

@@ -3,6 +3,7 @@ package org.marktwice.view.bench;
 import java.util.List;
 import java.util.function.Consumer;
 import org.marktwice.bench.Reason;
+import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.timber.SurfacePoint;
 
@@ -10,6 +11,9 @@ import org.marktwice.timber.SurfacePoint;
 public interface Chooser {
     /** @param at the place on the board that it is about */
     void part(SurfacePoint at, List<Part> parts, Consumer<Part> chosen);
+
+    /** @param at the place on the board that it is about */
+    void joint(SurfacePoint at, List<Joint> joints, Consumer<Joint> chosen);
 
     void reason(Consumer<Reason> chosen);
 }

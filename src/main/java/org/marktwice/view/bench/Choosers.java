@@ -13,6 +13,7 @@ import javax.swing.MenuSelectionManager;
 import javax.swing.event.MenuKeyEvent;
 import javax.swing.event.MenuKeyListener;
 import org.marktwice.bench.Reason;
+import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.timber.SurfacePoint;
 
@@ -37,6 +38,25 @@ final class Choosers implements Chooser {
             add(menu, i, part.name(), "part-" + part.id(), () -> chosen.accept(part));
         }
         showAt(menu, at);
+    }
+
+    @Override
+    public void joint(SurfacePoint at, List<Joint> joints, Consumer<Joint> chosen) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("choose-joint");
+        for (int i = 0; i < joints.size(); i++) {
+            Joint joint = joints.get(i);
+            add(menu, i, word(joint), "joint-" + joint.id(), () -> chosen.accept(joint));
+        }
+        showAt(menu, at);
+    }
+
+    /** {@code Housing with the Shelf}: told by the part at its other side. */
+    private String word(Joint joint) {
+        String here = model.part().map(Part::id).orElse("");
+        String other = joint.in().equals(here) ? joint.takes() : joint.in();
+        String name = model.session().scenario().drawing().part(other).map(Part::name).orElse(other);
+        return Words.capital(joint.noun()) + " with the " + name;
     }
 
     @Override

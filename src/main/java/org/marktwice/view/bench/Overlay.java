@@ -1,11 +1,13 @@
 package org.marktwice.view.bench;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Tool;
 import org.marktwice.bench.ToolReading;
+import org.marktwice.fit.TrueLine;
 import org.marktwice.timber.Light;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
@@ -20,8 +22,12 @@ public sealed interface Overlay {
     /** A part's name as it would be written. */
     record GhostName(String name, SurfacePoint at) implements Overlay {}
 
-    /** The steel rule from one point to another of the same surface. */
-    record RuleLaid(SurfacePoint from, SurfacePoint to) implements Overlay {}
+    /** The steel rule from one point to another of the same surface. @param says what it reads; empty where that stands elsewhere */
+    record RuleLaid(SurfacePoint from, SurfacePoint to, String says) implements Overlay {
+        RuleLaid(SurfacePoint from, SurfacePoint to) {
+            this(from, to, Reading.mm(ToolReading.of(from, to)));
+        }
+    }
 
     /** The end of the rule before it is laid, and what it takes to. */
     record RuleEnd(Snap at) implements Overlay {}
@@ -63,6 +69,28 @@ public sealed interface Overlay {
 
         boolean isLaid() {
             return !says.isEmpty();
+        }
+    }
+
+    /**
+     * The try-square laid to strike a line.
+     *
+     * @param lands the line as it would really lie
+     * @param side on which side of the line the blade lies along the grain, +1 or −1
+     * @param says how it is measured
+     */
+    record SquareLaid(TrueLine lands, int side, boolean knife, String says) implements Overlay {}
+
+    /** The marking gauge laid. @param at where along its line; @param says what it is set to */
+    record GaugeLaid(TrueLine lands, SurfacePoint at, String says) implements Overlay {}
+
+    /** Another board held in place. @param from where its near side is, along the grain */
+    record MateLaid(TrueLine lands, double from, boolean knife, String says) implements Overlay {}
+
+    /** Waste that would be shaded. */
+    record WastePicked(List<SurfacePoint> outline) implements Overlay {
+        public WastePicked {
+            outline = List.copyOf(outline);
         }
     }
 

@@ -29,9 +29,14 @@ final class OverlayPainter {
     void paint(List<Overlay> overlays) {
         if (overlays.isEmpty()) return;
         ToolPainter tools = new ToolPainter(g, view, palette);
+        StrikePainter strikes = new StrikePainter(g, view, palette);
         List<Patch> patches = view.patches();
         for (Overlay overlay : overlays) {
             if (overlay instanceof Overlay.ToolLaid tool) tools.paint(tool);
+            else if (overlay instanceof Overlay.SquareLaid square) strikes.paint(square);
+            else if (overlay instanceof Overlay.GaugeLaid gauge) strikes.paint(gauge);
+            else if (overlay instanceof Overlay.MateLaid mate) strikes.paint(mate);
+            else if (overlay instanceof Overlay.WastePicked waste) strikes.paint(waste);
             else for (Patch patch : patches) paint(overlay, patch);
         }
     }

@@ -4,12 +4,16 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
+import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
 /** A view that shows some of a board's surfaces, so that one can point at them. */
 interface PatchView {
     JComponent component();
+
+    /** The board that is shown. */
+    Board board();
 
     /** The surfaces to be seen, those in front first. */
     List<Patch> patches();

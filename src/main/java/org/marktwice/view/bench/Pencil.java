@@ -5,13 +5,13 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.marktwice.bench.Action;
+import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Marker;
 import org.marktwice.picture.FaceMarks;
+import org.marktwice.picture.Struck;
 import org.marktwice.picture.SurfaceFrame;
-import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
@@ -29,20 +29,35 @@ public record Pencil(int step, String word, Surface surface, Rectangle2D bounds)
     private static final double LINE = 4;
 
     /** All pencil on the board, oldest first. */
-    public static List<Pencil> on(BoardState state) {
+    public static List<Pencil> on(Bench bench, BoardState state) {
         List<Pencil> found = new ArrayList<>();
         for (Mark mark : state.marks()) {
             String word = mark.kind().spoken() + " mark on " + mark.on().spoken();
             found.add(new Pencil(mark.step(), word, mark.on(), markBounds(state, mark)));
         }
         state.named().ifPresent(n -> found.add(name(n)));
-        for (BoardState.Done<? extends Action.OnBoard> done : state.struck()) {
-            if (done.action() instanceof Action.Line line && line.with() == Marker.PENCIL && line.at() != null) {
-                found.add(line(state.board(), done.step(), line, line.at()));
+        for (Struck struck : Struck.on(bench, state)) {
+            if (struck instanceof Struck.Line line && line.with() == Marker.PENCIL) {
+                found.add(new Pencil(
+                        line.step(),
+                        "pencil line on " + line.on().spoken(),
+                        line.on(),
+                        around(List.of(line.from(), line.to()), LINE / 2)));
+            } else if (struck instanceof Struck.Waste waste) {
+                String word = "waste shaded on " + waste.on().spoken();
+                found.add(new Pencil(waste.step(), word, waste.on(), around(waste.outline(), 0)));
             }
         }
         found.sort((a, b) -> Integer.compare(a.step(), b.step()));
         return found;
+    }
+
+    private static Rectangle2D around(List<SurfacePoint> points, double more) {
+        double u1 = points.stream().mapToDouble(SurfacePoint::u).min().orElse(0) - more;
+        double u2 = points.stream().mapToDouble(SurfacePoint::u).max().orElse(0) + more;
+        double v1 = points.stream().mapToDouble(SurfacePoint::v).min().orElse(0) - more;
+        double v2 = points.stream().mapToDouble(SurfacePoint::v).max().orElse(0) + more;
+        return new Rectangle2D.Double(u1, v1, u2 - u1, v2 - v1);
     }
 
     private static Pencil name(BoardState.Named name) {
@@ -53,16 +68,6 @@ public record Pencil(int step, String word, Surface surface, Rectangle2D bounds)
                 "the name",
                 at.surface(),
                 new Rectangle2D.Double(at.u() - half, at.v() - 10, 2 * half, 20));
-    }
-
-    private static Pencil line(Board board, int step, Action.Line line, double at) {
-        boolean first = line.from() instanceof Action.Datum.End e && e.end() == Surface.END_1;
-        double x = first ? at : board.size().length() - at;
-        return new Pencil(
-                step,
-                "pencil line on " + line.on().spoken(),
-                line.on(),
-                new Rectangle2D.Double(x - LINE / 2, 0, LINE, board.vExtent(line.on())));
     }
 
     private static Rectangle2D markBounds(BoardState state, Mark mark) {
@@ -81,8 +86,8 @@ public record Pencil(int step, String word, Surface surface, Rectangle2D bounds)
     }
 
     /** The pencil at a point: the newest where several lie there. */
-    public static Optional<Pencil> at(BoardState state, SurfacePoint point) {
-        return on(state).stream()
+    public static Optional<Pencil> at(Bench bench, BoardState state, SurfacePoint point) {
+        return on(bench, state).stream()
                 .filter(p -> p.surface() == point.surface() && p.bounds().contains(point.u(), point.v()))
                 .reduce((older, newer) -> newer);
     }

@@ -53,7 +53,7 @@ final class PointerMenu {
         test(BenchCommands.WINDING_STICKS, " on " + on.spoken(), at, Tool.WINDING_STICKS, null);
         test(BenchCommands.TRY_SQUARE, " on " + on.spoken(), at, Tool.TRY_SQUARE, x);
         test(BenchCommands.END_GRAIN, " of " + on.spoken(), at, Tool.END_GRAIN, null);
-        Optional<Pencil> pencil = Pencil.at(model.board(), at);
+        Optional<Pencil> pencil = Pencil.at(model.session().bench(), model.board(), at);
         pencil.ifPresent(p -> {
             separator();
             item(BenchCommands.RUB_OUT, " " + p.word(), at, t -> new Action.RubOut(t, p.step()));

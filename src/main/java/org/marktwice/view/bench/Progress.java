@@ -2,8 +2,11 @@ package org.marktwice.view.bench;
 
 import java.util.List;
 import java.util.Optional;
+import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
+import org.marktwice.drawing.Cut;
+import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.scenario.Stage;
 
@@ -46,8 +49,28 @@ public final class Progress {
                         .count();
                 yield Optional.of(new Count(settled, parts.size()));
             }
-            case SETTING_OUT, FIT -> Optional.empty();
+            case SETTING_OUT -> Optional.of(shaded(bench));
+            case FIT -> Optional.empty();
         };
+    }
+
+    /** Cuts whose waste is shaded on the board that the part is named on. Holes are bored, and shade nothing. */
+    private static Count shaded(Bench bench) {
+        int of = 0;
+        int done = 0;
+        for (Part part : bench.scenario().drawing().parts()) {
+            for (Cut cut : bench.scenario().drawing().cuts(part)) {
+                if (bench.scenario().drawing().joint(cut.joint()).orElseThrow() instanceof Joint.Dowelled) continue;
+                of++;
+                if (bench.namedAs(part).stream().anyMatch(b -> isShaded(b, cut.joint()))) done++;
+            }
+        }
+        return new Count(done, of);
+    }
+
+    private static boolean isShaded(BoardState state, String joint) {
+        return state.struck().stream()
+                .anyMatch(d -> d.action() instanceof Action.Waste w && w.joint().equals(joint));
     }
 
     static boolean bothMarks(BoardState state) {

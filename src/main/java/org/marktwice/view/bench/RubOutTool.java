@@ -22,7 +22,7 @@ final class RubOutTool implements BenchTool {
 
     @Override
     public String hint() {
-        return Pencil.on(model.board()).isEmpty()
+        return Pencil.on(model.session().bench(), model.board()).isEmpty()
                 ? "There is no pencil on board " + model.board().board().id() + " yet."
                 : "Click the pencil to be rubbed out. Keys: arrows go from one to the next, Enter rubs it out.";
     }
@@ -34,20 +34,20 @@ final class RubOutTool implements BenchTool {
 
     @Override
     public void point(@Nullable Aim aim) {
-        if (aim != null) picked = Pencil.at(model.board(), aim.at()).orElse(null);
+        if (aim != null) picked = Pencil.at(model.session().bench(), model.board(), aim.at()).orElse(null);
         else if (!model.byKeys()) picked = null;
     }
 
     @Override
     public void release(Aim aim) {
-        Optional<Pencil> there = Pencil.at(model.board(), aim.at());
+        Optional<Pencil> there = Pencil.at(model.session().bench(), model.board(), aim.at());
         if (there.isPresent()) rub(there.get());
         else model.refuse(aim.at(), "There is no pencil here to rub out");
     }
 
     @Override
     public boolean key(ToolKey key) {
-        List<Pencil> all = Pencil.on(model.board());
+        List<Pencil> all = Pencil.on(model.session().bench(), model.board());
         if (all.isEmpty()) {
             model.say(Note.refused(hint()));
             return true;

@@ -144,7 +144,7 @@ final class RuleTool implements BenchTool {
     }
 
     private void jump(boolean forwards) {
-        Snap next = Caret.next(model.board(), model.caret(), model.shownCuts(), forwards);
+        Snap next = Caret.next(model.board(), model.caret(), model.shownCuts(), model.lines(), forwards);
         caretTo(next.point(), next.what());
     }
 

@@ -9,7 +9,6 @@ import org.marktwice.advice.Options;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
-import org.marktwice.bench.ToolReading;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.BoardPicture;
@@ -107,8 +106,7 @@ record Scene(BoardPicture picture, List<Overlay> over) {
             if (overlay instanceof Overlay.GhostMark g) {
                 picture = picture.ghost(new Mark(g.kind(), g.on(), g.towards(), 0));
             } else if (overlay instanceof Overlay.RuleLaid r) {
-                String reads = Reading.mm(ToolReading.of(r.from(), r.to()));
-                picture = picture.rule(new BoardPicture.LaidRule(r.from(), r.to(), reads));
+                picture = picture.rule(new BoardPicture.LaidRule(r.from(), r.to(), r.says()));
             } else if (overlay instanceof Overlay.SurfacePicked s) {
                 picture = picture.pointed(new Pointed.AtSurface(s.surface()));
             } else if (overlay instanceof Overlay.PencilPicked p) {

@@ -5,9 +5,11 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.marktwice.bench.Action;
 import org.marktwice.bench.BoardState;
+import org.marktwice.bench.Marker;
 import org.marktwice.drawing.Cut;
+import org.marktwice.fit.TrueLine;
+import org.marktwice.picture.Struck;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Size;
@@ -31,13 +33,18 @@ public final class Snapper {
 
     /** @param shownCuts the cuts that lie on the board as a ghost, in the board's frame; empty where none are shown */
     public Snapper(BoardState state, Surface surface, List<Cut> shownCuts) {
+        this(state, surface, shownCuts, List.of());
+    }
+
+    /** @param lines what is struck on the board, as it really lies */
+    Snapper(BoardState state, Surface surface, List<Cut> shownCuts, List<TrueLine> lines) {
         Board board = state.board();
         this.surface = surface;
         this.uExtent = board.uExtent(surface);
         this.vExtent = board.vExtent(surface);
         addOutline();
         addKnots(board);
-        addLines(state);
+        addLines(board, lines);
         for (Cut cut : shownCuts) {
             for (Box box : cut.boxes()) addCut(box, board.size());
         }
@@ -77,15 +84,14 @@ public final class Snapper {
         }
     }
 
-    private void addLines(BoardState state) {
-        for (BoardState.Done<? extends Action.OnBoard> done : state.struck()) {
-            if (done.action() instanceof Action.Line line && line.on() == surface && line.at() != null) {
-                if (!(line.from() instanceof Action.Datum.End end)) continue;
-                double x = end.end() == Surface.END_1
-                        ? line.at()
-                        : state.board().size().length() - line.at();
-                pieces.add(new Piece(Snap.To.LINE, "line", x, 0, x, vExtent));
-            }
+    private void addLines(Board board, List<TrueLine> lines) {
+        for (TrueLine line : lines) {
+            if (line.on() != surface) continue;
+            Struck.Line lies = Struck.line(line, board, Marker.KNIFE);
+            String what = line.isSquared() ? "line" : "gauge line";
+            SurfacePoint from = lies.from();
+            SurfacePoint to = lies.to();
+            pieces.add(new Piece(Snap.To.LINE, what, from.u(), from.v(), to.u(), to.v()));
         }
     }
 

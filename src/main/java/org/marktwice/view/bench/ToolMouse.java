@@ -47,7 +47,7 @@ final class ToolMouse extends MouseAdapter {
     }
 
     private Aim aim(Patch patch, SurfacePoint at, boolean shift) {
-        Snapper snapper = new Snapper(model.board(), patch.surface(), model.shownCuts());
+        Snapper snapper = new Snapper(model.board(), patch.surface(), model.shownCuts(), model.lines());
         return new Aim(at, snapper.snap(at.u(), at.v(), patch.surfaceToView(), Look.px(REACH)), shift);
     }
 

@@ -21,6 +21,7 @@ final class ToolWords extends JPanel {
         add(new WordButton(BenchCommands.RIGHT, "Roll", "→", () -> run.accept(BenchCommands.RIGHT)));
         add(new WordButton(BenchCommands.UP, "End for end", "↑", () -> run.accept(BenchCommands.UP)));
         for (Command tool : BenchCommands.TOOLS) {
+            if (!model.setsOut() && BenchCommands.SETTING_OUT.contains(tool)) continue;
             WordButton word = new WordButton(tool, () -> run.accept(tool));
             words.put(tool.id(), word);
             add(word);

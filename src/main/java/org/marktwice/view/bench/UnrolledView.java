@@ -7,6 +7,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -17,6 +18,7 @@ import org.marktwice.picture.Figures;
 import org.marktwice.picture.SurfaceFrame;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.Unrolled;
+import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
 
@@ -66,6 +68,11 @@ public final class UnrolledView extends JComponent implements PatchView {
     @Override
     public JComponent component() {
         return this;
+    }
+
+    @Override
+    public Board board() {
+        return Objects.requireNonNull(picture, "nothing is shown yet").board();
     }
 
     @Override

@@ -162,6 +162,12 @@ final class AtTheBench implements AutoCloseable {
         for (int i = 0; i < count; i++) key(code, held);
     }
 
+    /** Types figures into the tool in hand. */
+    void type(String text) {
+        for (char c : text.toCharArray()) robot.type(c);
+        robot.waitForIdle();
+    }
+
     void enter() {
         key(KeyEvent.VK_ENTER);
     }

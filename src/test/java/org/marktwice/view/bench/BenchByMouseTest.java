@@ -186,7 +186,7 @@ class BenchByMouseTest {
         bench.word("face-side");
         bench.click(bench.screen.boardView(), at(Surface.FACE_1, 200, 30));
         bench.word("rub-out");
-        Pencil mark = Pencil.on(bench.board("A")).get(0);
+        Pencil mark = Pencil.on(bench.session.bench(), bench.board("A")).get(0);
         bench.click(bench.screen.boardView(), mark.middle());
         assertThat(bench.board("A").marks()).isEmpty();
         bench.press("undo");

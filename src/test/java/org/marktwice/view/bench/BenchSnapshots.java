@@ -52,12 +52,74 @@ public final class BenchSnapshots {
         shoot(only, "times-10-sticks", false, 1, large, m -> shaped(m, Tool.WINDING_STICKS, Surface.FACE_1, 60));
         shoot(only, "times-10-square", false, 1, large, m -> shaped(m, Tool.TRY_SQUARE, Surface.EDGE_1, 16));
         shoot(only, "times-10-end", true, 1, small, m -> shaped(m, Tool.END_GRAIN, Surface.END_1, 9));
+        strikes(only);
         shoot(only, "room", false, 1, large, m -> room(m));
         shoot(only, "room-2x-dark", true, 1, new Size(1280, 800, 2), m -> room(m));
         shoot(only, "turn", false, 1, large, BenchSnapshots::turning);
         shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
         shoot(only, "told", false, 1, small, BenchSnapshots::told);
         System.exit(0);
+    }
+
+    private static void strikes(String only) throws Exception {
+        Size large = new Size(1600, 1000, 1);
+        Size small = new Size(1280, 800, 1);
+        shoot(only, "strike-line", false, 1, large, m -> square(m, Surface.FACE_1, 98));
+        shoot(only, "strike-dark-line", true, 1, small, m -> square(m, Surface.EDGE_1, 98));
+        shoot(only, "strike-back", false, 1, large, m -> {
+            m.show(new ShapeShown(10, null));
+            square(m, Surface.FACE_2, 210);
+        });
+        shoot(only, "strike-gauge", false, 1, large, m -> gauge(m, Surface.EDGE_1));
+        shoot(only, "strike-2x-gauge-dark", true, 1, new Size(1280, 800, 2), m -> gauge(m, Surface.FACE_1));
+        shoot(only, "strike-mate", false, 1, large, BenchSnapshots::mate);
+        shoot(only, "strike-waste", false, 1, large, m -> waste(m, false));
+        shoot(only, "strike-shaded-dark", true, 1, small, m -> waste(m, true));
+    }
+
+    private static void square(BenchModel m, Surface on, double x) {
+        m.select("B");
+        m.show(on);
+        LineTool tool = new LineTool(m);
+        m.take(tool);
+        m.point(aim(m, new SurfacePoint(on, x, on.isFace() ? 60 : 9)));
+    }
+
+    private static void gauge(BenchModel m, Surface on) {
+        lined(m);
+        m.show(on);
+        GaugeTool tool = new GaugeTool(m);
+        m.take(tool);
+        m.point(aim(m, new SurfacePoint(on, 120, on.isFace() ? 3 : 16)));
+    }
+
+    private static void lined(BenchModel m) {
+        m.select("B");
+        LineTool tool = new LineTool(m);
+        m.take(tool);
+        for (Surface on : new Surface[] {Surface.FACE_1, Surface.EDGE_1}) {
+            tool.press(aim(m, new SurfacePoint(on, 80, 12)));
+            tool.release(aim(m, new SurfacePoint(on, 80, 12)));
+        }
+    }
+
+    private static void mate(BenchModel m) {
+        lined(m);
+        MateTool tool = new MateTool(m);
+        m.take(tool);
+        m.point(aim(m, new SurfacePoint(Surface.FACE_1, 84, 50)));
+    }
+
+    private static void waste(BenchModel m, boolean shaded) {
+        mate(m);
+        m.tool().ifPresent(t -> t.release(aim(m, new SurfacePoint(Surface.FACE_1, 84, 50))));
+        WasteTool tool = new WasteTool(m, new Choosers(m, new BoardView(CACHE), new UnrolledView(CACHE)));
+        m.take(tool);
+        SurfacePoint at = new SurfacePoint(Surface.FACE_1, 88, 50);
+        m.point(aim(m, at));
+        if (!shaded) return;
+        tool.release(aim(m, at));
+        m.putDown();
     }
 
     private record Size(int width, int height, int zoom) {}
@@ -142,7 +204,7 @@ public final class BenchSnapshots {
             String only, String name, boolean dark, double text, Size size, Consumer<BenchModel> state)
             throws Exception {
         if (!name.startsWith(only)) return;
-        Session session = Worked.outOfTrue();
+        Session session = name.startsWith("strike") ? Worked.settingOut() : Worked.outOfTrue();
         BufferedImage image =
                 new BufferedImage(size.width() * size.zoom(), size.height() * size.zoom(), BufferedImage.TYPE_INT_RGB);
         BenchScreen[] made = new BenchScreen[1];

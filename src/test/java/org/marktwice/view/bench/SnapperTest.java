@@ -80,10 +80,10 @@ class SnapperTest {
         List<Snap> stops = new Snapper(STATE, Surface.FACE_1, List.of()).stops();
         SurfacePoint at = new SurfacePoint(Surface.FACE_1, 0, 0);
         for (int i = 0; i < stops.size(); i++) {
-            at = Caret.next(STATE, at, List.of(), true).point();
+            at = Caret.next(STATE, at, List.of(), List.of(), true).point();
         }
         assertThat(at).isEqualTo(new SurfacePoint(Surface.FACE_1, 0, 0));
-        assertThat(Caret.next(STATE, at, List.of(), false).point())
+        assertThat(Caret.next(STATE, at, List.of(), List.of(), false).point())
                 .isEqualTo(stops.get(stops.size() - 1).point());
     }
 }

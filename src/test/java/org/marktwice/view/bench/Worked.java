@@ -11,6 +11,7 @@ import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Shape;
 import org.marktwice.timber.Surface;
@@ -44,6 +45,24 @@ final class Worked {
     /** With that board B, and nothing done yet. */
     static Session outOfTrueSession() {
         return fresh(withBoardOutOfTrue());
+    }
+
+    /** The porch shelf with all aids, marked, named and turned, to be set out; board B tapers and is out of square. */
+    static Session settingOut() throws CannotDo {
+        Scenario s = withBoardOutOfTrue();
+        List<Stage> stages = List.of(Stage.FACES, Stage.NAMES, Stage.TURNS, Stage.SETTING_OUT, Stage.FIT);
+        Session session = fresh(new Scenario(
+                s.id(), "Porch shelf", 3, s.brief(), stages, s.practice(), s.drawing(), s.boards(), s.digest()));
+        part(session, "C", "upright-right", Direction.LEFT);
+        part(session, "B", "upright-left", Direction.RIGHT);
+        part(session, "D", "shelf", Direction.TOP);
+        return session;
+    }
+
+    private static void part(Session session, String board, String part, Direction side) throws CannotDo {
+        mark(session, board);
+        session.perform(t -> new Action.Name(t, board, part, new SurfacePoint(Surface.FACE_1, 200, 60)));
+        turn(session, board, side, null);
     }
 
     private static Scenario withBoardOutOfTrue() {
