@@ -26,8 +26,7 @@ final class Pictures {
                 .flatMap(n -> bench.scenario().drawing().part(n.part()))
                 .map(Part::name)
                 .orElse(null);
-        BoardPicture plain = BoardPicture.of(state, written)
-                .struck(Struck.on(bench, state));
+        BoardPicture plain = BoardPicture.of(state, written).struck(Struck.on(bench, state));
         return placed(bench, state).map(p -> laid(plain, p)).orElse(plain);
     }
 

@@ -94,9 +94,7 @@ class StruckTest {
     @Test
     void wasteLiesBetweenItsTwoLines() {
         List<Struck> all = struck(
-                knifed(Surface.END_1, 86),
-                knifed(Surface.END_1, 68),
-                new Action.Waste(0, "A", "left-housing", 1, 2));
+                knifed(Surface.END_1, 86), knifed(Surface.END_1, 68), new Action.Waste(0, "A", "left-housing", 1, 2));
         assertThat(all.get(2))
                 .isEqualTo(new Struck.Waste(
                         3,
@@ -114,8 +112,9 @@ class StruckTest {
                 knifed(Surface.END_2, 20),
                 new Action.Gauge(0, "A", Surface.EDGE_1, Surface.FACE_2, 9),
                 new Action.Waste(0, "A", "left-housing", 1, 2));
-        assertThat(((Struck.Waste) all.get(2)).outline()).extracting(SurfacePoint::u).containsExactly(
-                292.0, 292.0, 312.0, 312.0);
+        assertThat(((Struck.Waste) all.get(2)).outline())
+                .extracting(SurfacePoint::u)
+                .containsExactly(292.0, 292.0, 312.0, 312.0);
     }
 
     @Test

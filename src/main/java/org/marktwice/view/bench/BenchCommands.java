@@ -56,7 +56,10 @@ public final class BenchCommands {
     public static final Command MARKER =
             bench("marker", "Knife or pencil", "K", "Strike lines with the knife, or with the pencil");
     public static final Command CHOICE = bench(
-            "choice", "Next choice", "J", "With a tool: measure from the next end or line, the next fence, the next mate");
+            "choice",
+            "Next choice",
+            "J",
+            "With a tool: measure from the next end or line, the next fence, the next mate");
 
     public static final Command LEFT =
             bench("left", "Left", "LEFT", "Roll the board a quarter turn; with a tool: move left");

@@ -21,7 +21,8 @@ import org.marktwice.view.Look.Style;
 /** The board as it lies: which it is, how it lies, itself, and the words for what can be done with it. */
 final class BoardPanel extends Sheet {
     private static final long serialVersionUID = 1L;
-    private static final String KNIFE = "Knife: light strokes against the square, away from the holding hand; work held, both hands behind the edge.";
+    private static final String KNIFE =
+            "Knife: light strokes against the square, away from the holding hand; work held, both hands behind the edge.";
     private static final String SPUR =
             "Gauge: work held, fence pressed home, light strokes away from you; mind the spur.";
 

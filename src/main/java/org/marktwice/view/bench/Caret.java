@@ -86,8 +86,7 @@ final class Caret {
     }
 
     /** The next thing worth measuring from on the same surface, going round. */
-    static Snap next(
-            BoardState state, SurfacePoint from, List<Cut> shownCuts, List<TrueLine> lines, boolean forwards) {
+    static Snap next(BoardState state, SurfacePoint from, List<Cut> shownCuts, List<TrueLine> lines, boolean forwards) {
         List<Snap> stops = new Snapper(state, from.surface(), shownCuts, lines).stops();
         Snap first = forwards ? stops.get(0) : stops.get(stops.size() - 1);
         for (int i = 0; i < stops.size(); i++) {

@@ -55,7 +55,8 @@ final class Choosers implements Chooser {
     private String word(Joint joint) {
         String here = model.part().map(Part::id).orElse("");
         String other = joint.in().equals(here) ? joint.takes() : joint.in();
-        String name = model.session().scenario().drawing().part(other).map(Part::name).orElse(other);
+        String name =
+                model.session().scenario().drawing().part(other).map(Part::name).orElse(other);
         return Words.capital(joint.noun()) + " with the " + name;
     }
 

@@ -39,7 +39,8 @@ final class GaugeTool implements BenchTool {
 
     @Override
     public String hint() {
-        return "Set to " + Reading.mm(set) + ". Click a surface near the arris that the fence runs along; draw away from it,"
+        return "Set to " + Reading.mm(set)
+                + ". Click a surface near the arris that the fence runs along; draw away from it,"
                 + " or type, to set the gauge. Keys: ←→ by 0.5 mm (Ctrl 5), ↑↓ surface, Shift+↑↓ fence, Enter.";
     }
 
@@ -58,7 +59,8 @@ final class GaugeTool implements BenchTool {
     @Override
     public Optional<String> choice() {
         SurfacePoint now = at;
-        return Optional.of(now == null ? "fence" : "fence on " + fenceNow(now.surface()).spoken());
+        return Optional.of(
+                now == null ? "fence" : "fence on " + fenceNow(now.surface()).spoken());
     }
 
     @Override
@@ -189,16 +191,16 @@ final class GaugeTool implements BenchTool {
     }
 
     private String words(Action.Gauge gauge) {
-        return "gauge set to " + Reading.mm(gauge.set()) + ", line along " + gauge.on().spoken() + ", fence on "
-                + Words.called(model.board(), gauge.fence());
+        return "gauge set to " + Reading.mm(gauge.set()) + ", line along "
+                + gauge.on().spoken() + ", fence on " + Words.called(model.board(), gauge.fence());
     }
 
     private void strike() {
         SurfacePoint now = at;
         if (now == null) return;
         Action.Gauge gauge = gauge(now.surface());
-        boolean done = model.perform(
-                now, t -> new Action.Gauge(t, gauge.board(), gauge.on(), gauge.fence(), gauge.set()));
+        boolean done =
+                model.perform(now, t -> new Action.Gauge(t, gauge.board(), gauge.on(), gauge.fence(), gauge.set()));
         if (!done) return;
         typed.clear();
         if (model.callout().isEmpty()) model.say(Note.read(Words.capital(words(gauge))));
@@ -209,7 +211,8 @@ final class GaugeTool implements BenchTool {
         SurfacePoint now = at;
         if (now == null) return List.of();
         Action.Gauge gauge = gauge(now.surface());
-        if (!(set < board().size().along(gauge.fence().axis()))) return List.of(new Overlay.SurfacePicked(now.surface()));
+        if (!(set < board().size().along(gauge.fence().axis())))
+            return List.of(new Overlay.SurfacePicked(now.surface()));
         TrueLine lands = TrueLines.of(model.session().bench(), model.board()).trial(gauge);
         return List.of(new Overlay.GaugeLaid(lands, now, Reading.mm(set)));
     }

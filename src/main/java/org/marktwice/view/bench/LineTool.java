@@ -267,9 +267,11 @@ final class LineTool implements BenchTool {
     /** The line as it would be struck now. */
     private Action.Line line() {
         Surface surface = on == null ? Surface.FACE_1 : on;
-        if (typed.value().isPresent()) return line(surface, datum(), typed.value().getAsDouble());
+        if (typed.value().isPresent())
+            return line(surface, datum(), typed.value().getAsDouble());
         Optional<TrueLine> carried = lineNear(x, 0.01).filter(l -> l.on() != surface);
-        if (carried.isPresent()) return line(surface, new Datum.Step(carried.get().step()), 0);
+        if (carried.isPresent())
+            return line(surface, new Datum.Step(carried.get().step()), 0);
         double from = Setting.place(board(), datum(), model.lines(), stockNow());
         double distance = Setting.away(model.session().bench(), datum()) * (x - from);
         return line(surface, datum(), Math.rint(distance * 10) / 10.0 + 0.0);

@@ -118,7 +118,8 @@ final class MateTool implements BenchTool {
         }
         on = aim.surface();
         against = datums().stream()
-                .min(Comparator.comparingDouble(d -> Math.abs(place(d) - aim.at().u())))
+                .min(Comparator.comparingDouble(
+                        d -> Math.abs(place(d) - aim.at().u())))
                 .orElse(null);
     }
 
@@ -179,8 +180,8 @@ final class MateTool implements BenchTool {
         Datum from = against;
         String held = mate;
         if (surface == null || surface.isEnd() || from == null || held == null) return Optional.empty();
-        return Optional.of(new Action.Line(
-                0, board().id(), surface, stockNow(surface), from, null, held, model.marker()));
+        return Optional.of(
+                new Action.Line(0, board().id(), surface, stockNow(surface), from, null, held, model.marker()));
     }
 
     private String words(Action.Line line) {
@@ -200,8 +201,7 @@ final class MateTool implements BenchTool {
         SurfacePoint where = Setting.atArris(board(), l.on(), l.square(), place(l.from()));
         String said = words(l);
         boolean done = model.perform(
-                where,
-                t -> new Action.Line(t, l.board(), l.on(), l.square(), l.from(), null, l.mate(), l.with()));
+                where, t -> new Action.Line(t, l.board(), l.on(), l.square(), l.from(), null, l.mate(), l.with()));
         if (done && model.callout().isEmpty()) model.say(Note.read(Words.capital(said)));
     }
 
@@ -213,7 +213,7 @@ final class MateTool implements BenchTool {
         if (lands.middle() < 0 || lands.middle() > board().size().length()) return List.of();
         String says = "board " + line.get().mate() + ", "
                 + Reading.mm(TrueLines.mate(model.session().bench(), board(), String.valueOf(mate)));
-        return List.of(new Overlay.MateLaid(
-                lands, place(line.get().from()), line.get().with() == Marker.KNIFE, says));
+        return List.of(
+                new Overlay.MateLaid(lands, place(line.get().from()), line.get().with() == Marker.KNIFE, says));
     }
 }

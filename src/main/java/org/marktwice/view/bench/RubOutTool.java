@@ -34,7 +34,8 @@ final class RubOutTool implements BenchTool {
 
     @Override
     public void point(@Nullable Aim aim) {
-        if (aim != null) picked = Pencil.at(model.session().bench(), model.board(), aim.at()).orElse(null);
+        if (aim != null)
+            picked = Pencil.at(model.session().bench(), model.board(), aim.at()).orElse(null);
         else if (!model.byKeys()) picked = null;
     }
 

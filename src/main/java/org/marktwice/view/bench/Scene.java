@@ -60,8 +60,7 @@ record Scene(BoardPicture picture, List<Overlay> over) {
                 .flatMap(n -> bench.scenario().drawing().part(n.part()))
                 .map(p -> p.name())
                 .orElse(null);
-        return BoardPicture.of(state, written)
-                .struck(Struck.on(bench, state));
+        return BoardPicture.of(state, written).struck(Struck.on(bench, state));
     }
 
     static List<BoardPicture.LaidCut> cuts(BenchModel model, Placing placing) {

@@ -21,8 +21,9 @@ final class Setting {
 
     /** Where the stock bears unless something else is said: the face edge for a line across a face, the face side across an edge. */
     static Surface usualStock(BoardState state, Surface on) {
-        Optional<Surface> marked =
-                (on.isFace() ? state.faceEdge() : state.faceSide()).map(Mark::on).filter(on::adjoins);
+        Optional<Surface> marked = (on.isFace() ? state.faceEdge() : state.faceSide())
+                .map(Mark::on)
+                .filter(on::adjoins);
         return marked.orElse(on.isFace() ? Surface.EDGE_1 : Surface.FACE_1);
     }
 
@@ -56,7 +57,8 @@ final class Setting {
 
     /** Where a distance begins, along the grain, at the surface that the stock bears on. */
     static double place(Board board, Datum datum, List<TrueLine> lines, Surface stock) {
-        if (datum instanceof Datum.End end) return end.end() == Surface.END_1 ? 0 : board.size().length();
+        if (datum instanceof Datum.End end)
+            return end.end() == Surface.END_1 ? 0 : board.size().length();
         int step = ((Datum.Step) datum).step();
         return lines.stream()
                 .filter(l -> l.step() == step)

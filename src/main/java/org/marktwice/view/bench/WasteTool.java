@@ -12,7 +12,6 @@ import org.marktwice.drawing.Part;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.picture.WasteOutline;
 import org.marktwice.timber.Board;
-import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Commands.Command;
 
@@ -124,7 +123,9 @@ final class WasteTool implements BenchTool {
         Optional<TrueLine> above = beside(here, place, 0, true);
         if (below.isPresent() && above.isPresent()) return Optional.of(new Bounds(below.get(), above.get()));
         Optional<TrueLine> squared = below.isPresent() ? below : above;
-        int axis = place.surface().isEnd() ? place.surface().uAxis() : 3 - place.surface().axis();
+        int axis = place.surface().isEnd()
+                ? place.surface().uAxis()
+                : 3 - place.surface().axis();
         if (squared.isPresent()) return gauged(here, place).map(g -> new Bounds(squared.get(), g));
         Optional<TrueLine> low = beside(here, place, axis, false);
         Optional<TrueLine> high = beside(here, place, axis, true);

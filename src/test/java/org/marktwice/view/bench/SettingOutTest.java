@@ -148,7 +148,8 @@ class SettingOutTest {
         Action.Line fromMate = line(struck().get(1));
         assertThat(fromMate.mate()).isEqualTo("D");
         assertThat(struck()).hasSize(9);
-        assertThat((Action.Waste) struck().get(8)).satisfies(w -> assertThat(w.joint()).isEqualTo("left-housing"));
+        assertThat((Action.Waste) struck().get(8))
+                .satisfies(w -> assertThat(w.joint()).isEqualTo("left-housing"));
         assertThat(((Action.Measure) bench.last()).reads())
                 .isCloseTo(line(struck().get(0)).at(), within(1.0));
     }
