@@ -5,10 +5,12 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Drawing;
+import org.marktwice.drawing.JobAxis;
 
 /**
  * The working drawing of a job: front view, side view and plan to one scale in their places, dimensioned, and an isometric
@@ -83,6 +85,51 @@ public final class WorkingDrawing {
     /** The part whose isometric picture is at this point of the area. */
     public Optional<String> partAt(Point2D screen, Rectangle2D area, Font font) {
         return picture.partAt(screen, layout(area, font).picture());
+    }
+
+    /**
+     * A part as it is seen at a place of one of the three views.
+     *
+     * @param right the job's axis that runs across the page there
+     * @param rightSign +1 where it runs to the right
+     * @param up the job's axis that runs up the page
+     * @param mmPerPixel millimetres of the job to a pixel
+     */
+    public record Handle(String part, JobAxis right, int rightSign, JobAxis up, double mmPerPixel) {}
+
+    /** The part nearest to the eye at this point of one of the three views; empty beside them, and on the picture. */
+    public Optional<Handle> handle(Point2D screen, Rectangle2D area, Font font) {
+        SheetLayout layout = layout(area, font);
+        return handle(screen, layout.front(), JobView.FRONT, layout.scale())
+                .or(() -> handle(screen, layout.side(), sideView(method), layout.scale()))
+                .or(() -> handle(screen, layout.plan(), JobView.PLAN, layout.scale()));
+    }
+
+    private Optional<Handle> handle(Point2D screen, Rectangle2D place, JobView view, double scale) {
+        Rectangle2D all = view.bounds(boxes());
+        double x = all.getX() + (screen.getX() - place.getX()) / scale;
+        double y = all.getY() + (screen.getY() - place.getY()) / scale;
+        double slack = 2 / scale;
+        return drawing.parts().stream()
+                .filter(p -> {
+                    Rectangle2D seen = view.bounds(List.of(p.box()));
+                    return x >= seen.getMinX() - slack
+                            && x <= seen.getMaxX() + slack
+                            && y >= seen.getMinY() - slack
+                            && y <= seen.getMaxY() + slack;
+                })
+                .max(Comparator.comparingDouble(p -> nearness(p.box(), view)))
+                .map(p -> {
+                    int right = view.right().maxComponent();
+                    int up = view.up().maxComponent();
+                    int sign = view.right().get(right) < 0 ? -1 : 1;
+                    return new Handle(p.id(), JobAxis.values()[right], sign, JobAxis.values()[up], 1 / scale);
+                });
+    }
+
+    /** How near a box comes to the eye. */
+    private static double nearness(org.marktwice.timber.Box box, JobView view) {
+        return Math.max(view.towards().dot(box.min()), view.towards().dot(box.max()));
     }
 
     SheetLayout layout(Rectangle2D area, Font font) {

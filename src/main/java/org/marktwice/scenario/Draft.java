@@ -89,6 +89,7 @@ public record Draft(
             gaps.add(new Gap(refused.where(), String.valueOf(refused.getMessage())));
         if (stages.isEmpty()) gaps.add(new Gap("stages", "No stage is asked for yet"));
         if (stock.isEmpty() && boards.isEmpty()) gaps.add(new Gap("boards", "It has no boards yet"));
+        for (int i = 0; i < boards.size(); i++) boardGaps(boards.get(i), "boards[" + i + "]", gaps);
         Optional<Drawing> drawing = drawing();
         if (stock.isPresent() && drawing.isPresent()) {
             Rack.refusal(drawing.get()).ifPresent(why -> gaps.add(new Gap("boards", capital(why))));
@@ -105,6 +106,13 @@ public record Draft(
                     where + "." + figure.name().toLowerCase(Locale.ROOT),
                     capital(part.called()) + ": its " + what + " is missing"));
         }
+    }
+
+    private static void boardGaps(Board board, String where, List<Gap> gaps) {
+        board.bodies().stream()
+                .filter(b -> b.isEmpty())
+                .forEach(b -> gaps.add(new Gap(
+                        where, "Board " + board.id() + ": knot " + b.knot().id() + " lies wholly outside it")));
     }
 
     /** What contradicts itself among the parts whose figures are all known, with the places as in this draft. */

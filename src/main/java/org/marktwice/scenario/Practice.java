@@ -39,6 +39,42 @@ public record Practice(
         aids = Set.copyOf(aids);
     }
 
+    public Practice with(FaceSide other) {
+        return new Practice(other, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, aids);
+    }
+
+    public Practice with(HeartSide other) {
+        return new Practice(faceSide, other, knotMargin, cupRatio, size, gap, worth, guidance, aids);
+    }
+
+    public Practice with(KnotMargin other) {
+        return new Practice(faceSide, heartSide, other, cupRatio, size, gap, worth, guidance, aids);
+    }
+
+    public Practice with(CupRatio other) {
+        return new Practice(faceSide, heartSide, knotMargin, other, size, gap, worth, guidance, aids);
+    }
+
+    public Practice withSize(double mm) {
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, mm, gap, worth, guidance, aids);
+    }
+
+    public Practice withGap(double mm) {
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, mm, worth, guidance, aids);
+    }
+
+    public Practice withWorth(Map<String, Double> marks) {
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, marks, guidance, aids);
+    }
+
+    public Practice with(Guidance other) {
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, other, aids);
+    }
+
+    public Practice withAids(Set<Aid> other) {
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, other);
+    }
+
     /** Which surface is the face side: the cleanest, shown outside, or the truest, turned in. */
     public enum FaceSide {
         BEST_OUT,

@@ -11,7 +11,7 @@ import org.marktwice.picture.Ink;
 import org.marktwice.view.Look.Style;
 
 /** The bar across a screen's top, with its title, or the line along its bottom. */
-final class Bar extends JPanel {
+public final class Bar extends JPanel {
     private static final long serialVersionUID = 1L;
     private final boolean top;
 
@@ -23,7 +23,7 @@ final class Bar extends JPanel {
     }
 
     /** A title and the note under it at the left, whatever else at the right. */
-    static Bar top(String title, String note, JComponent... right) {
+    public static Bar top(String title, String note, JComponent... right) {
         Bar bar = new Bar(true, new MigLayout("insets 10 20 10 20, gapx 12", "[grow][]", "[]0[]"));
         JLabel heading = Look.label(title, Style.TITLE);
         JPanel words = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
@@ -36,7 +36,7 @@ final class Bar extends JPanel {
     }
 
     /** A line of words at the left, a quiet one at the right. */
-    static Bar bottom(JLabel words, JLabel quiet) {
+    public static Bar bottom(JLabel words, JLabel quiet) {
         Bar bar = new Bar(false, new MigLayout("insets 8 20 8 20, gapx 24", "[grow,fill][]", "[]"));
         bar.add(words, "growx, wmin 0");
         bar.add(quiet);

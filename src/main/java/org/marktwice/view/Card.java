@@ -8,16 +8,16 @@ import javax.swing.JPanel;
 import org.marktwice.picture.Ink;
 
 /** A panel on the paper: plain, with a thin border and round corners. */
-class Card extends JPanel {
+public class Card extends JPanel {
     private static final long serialVersionUID = 1L;
     private boolean chosen;
 
-    Card(LayoutManager layout) {
+    public Card(LayoutManager layout) {
         super(layout);
         setOpaque(false);
     }
 
-    void choose(boolean on) {
+    public void choose(boolean on) {
         chosen = on;
         repaint();
     }
@@ -30,7 +30,7 @@ class Card extends JPanel {
     }
 
     /** Fills and outlines; chosen ones twice as thick, in the ink of what can be done. */
-    static void paint(Graphics2D g, double x, double y, double w, double h, boolean chosen) {
+    public static void paint(Graphics2D g, double x, double y, double w, double h, boolean chosen) {
         double line = Look.px(chosen ? 2 : 1);
         double arc = Look.px(12);
         RoundRectangle2D box = new RoundRectangle2D.Double(x + line / 2, y + line / 2, w - line, h - line, arc, arc);

@@ -9,15 +9,15 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 
 /** What scrolls up and down and is as wide as its window, so that prose in it wraps. */
-final class Column extends JPanel implements Scrollable {
+public final class Column extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
 
-    Column(LayoutManager layout) {
+    public Column(LayoutManager layout) {
         super(layout);
         setOpaque(false);
     }
 
-    JScrollPane scrolling() {
+    public JScrollPane scrolling() {
         JScrollPane scroll = new JScrollPane(
                 this, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setOpaque(false);

@@ -20,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.view.bench.BenchCommands;
+import org.marktwice.view.desk.Desk;
 
 /**
  * The one registry of what can be done in the window: its word, its key and what it does, said once and used by menus,
@@ -35,7 +36,9 @@ public final class Commands {
         BENCH("Bench"),
         HAND_IN("Hand in"),
         SHEET("Mark sheet"),
-        REPLAY("Replay");
+        REPLAY("Replay"),
+        DESK("Teacher's desk"),
+        SET("Setting an exercise");
 
         private final String title;
 
@@ -81,7 +84,8 @@ public final class Commands {
                         BenchCommands.ALL,
                         HandInScreen.ALL,
                         SheetScreen.ALL,
-                        ReplayScreen.ALL)
+                        ReplayScreen.ALL,
+                        Desk.COMMANDS)
                 .flatMap(List::stream)
                 .toList();
     }

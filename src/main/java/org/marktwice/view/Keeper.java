@@ -19,6 +19,10 @@ final class Keeper implements Session.Sink, Closeable {
         Journal begin() throws FileRefused;
     }
 
+    private static final Beginning NOTHING = () -> {
+        throw new IllegalStateException("nothing is to be kept");
+    };
+
     private final Beginning beginning;
     private @Nullable Journal journal;
 
@@ -35,8 +39,14 @@ final class Keeper implements Session.Sink, Closeable {
         return new Keeper(() -> folder.begin(scenario, learner, now), null);
     }
 
+    /** Keeps nothing, as when a teacher tries an exercise. */
+    static Keeper ofNothing() {
+        return new Keeper(NOTHING, null);
+    }
+
     @Override
     public void append(Action action) throws IOException {
+        if (beginning == NOTHING) return;
         try {
             Journal open = journal;
             if (open == null) {

@@ -99,7 +99,14 @@ public final class MainWindow extends JFrame {
     private JMenuBar menus(Screen showing) {
         JMenuBar bar = new JMenuBar();
         List<Deed> window = walk.deeds();
-        bar.add(menu("File", pick(window, WindowCommands.OPEN, WindowCommands.EXERCISES, WindowCommands.CLOSE)));
+        bar.add(menu(
+                "File",
+                pick(
+                        window,
+                        WindowCommands.OPEN,
+                        WindowCommands.EXERCISES,
+                        WindowCommands.DESK,
+                        WindowCommands.CLOSE)));
         if (!showing.deeds().isEmpty()) bar.add(menu(showing.menu(), showing.deeds()));
         bar.add(menu(
                 "View",

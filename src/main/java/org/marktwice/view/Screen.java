@@ -5,7 +5,7 @@ import javax.swing.JComponent;
 import org.marktwice.view.Commands.Deed;
 
 /** One of the window's screens. */
-interface Screen {
+public interface Screen {
     JComponent component();
 
     /** The window's title while it is showing. */

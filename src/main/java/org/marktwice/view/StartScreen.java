@@ -46,6 +46,8 @@ final class StartScreen implements Screen {
         void theme();
 
         void textSize(int up);
+
+        void desk();
     }
 
     private final Host host;
@@ -145,7 +147,16 @@ final class StartScreen implements Screen {
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
-        return scroll;
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
+        whole.setOpaque(false);
+        whole.add(scroll, "grow, hmin 0");
+        JButton door = new JButton(WindowCommands.DESK.word());
+        door.setName("to-desk");
+        door.setToolTipText(Commands.Keys.tooltip(WindowCommands.DESK));
+        door.addActionListener(e -> host.desk());
+        whole.add(door, "growx 0, split 2");
+        whole.add(Look.quiet("Set exercises, hand them out, mark them", Style.NOTE), "wmin 0");
+        return whole;
     }
 
     private JComponent detail() {

@@ -23,9 +23,10 @@ import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.desk.Desk;
 
 /** What leads from screen to screen: exercises, bench, hand-in, mark sheet, replay. Keeps the attempt being made. */
-final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Host, ReplayScreen.Host {
+final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Host, ReplayScreen.Host, Desk.Host {
     private final LearnerFolder folder;
     private final Exercises exercises;
     private final Clock clock;
@@ -35,6 +36,10 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
     private @Nullable MainWindow window;
     private @Nullable Running running;
     private @Nullable StartScreen start;
+    private @Nullable Desk desk;
+    /** Whether what is on the bench or in the replay is only looked at from the teacher's desk. */
+    private boolean fromDesk;
+
     private final List<Deed> deeds;
 
     /** An attempt on the bench, and where it is kept. */
@@ -50,6 +55,7 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         this.deeds = List.of(
                 new Deed(WindowCommands.OPEN, this::openScenario),
                 new Deed(WindowCommands.EXERCISES, this::exercises, () -> !(screen() instanceof StartScreen)),
+                new Deed(WindowCommands.DESK, this::desk),
                 new Deed(WindowCommands.CLOSE, this::close),
                 new Deed(WindowCommands.THEME, this::theme),
                 new Deed(WindowCommands.LARGER, () -> textSize(+1)),
@@ -90,6 +96,10 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
 
     @Override
     public void exercises() {
+        if (fromDesk) {
+            desk();
+            return;
+        }
         if (!leaveAttempt()) return;
         StartScreen before = start;
         StartScreen page = new StartScreen(this, exercises, settings.learner());
@@ -193,6 +203,55 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
                 page.select(opened);
             }
         } catch (FileRefused e) {
+            complain(e.getMessage());
+        }
+    }
+
+    // The teacher's desk
+
+    /** Goes to the desk, or back to where one was at it. */
+    @Override
+    public void desk() {
+        if (!leaveAttempt()) return;
+        boolean back = fromDesk;
+        fromDesk = false;
+        Desk known = desk;
+        if (known == null) {
+            known = new Desk(this, folder.folder().resolve("Desk"), exercises.all(), figures);
+            desk = known;
+        }
+        if (back) known.resume();
+        else known.home();
+    }
+
+    @Override
+    public void show(Screen screen) {
+        window().show(screen);
+    }
+
+    @Override
+    public void notice(String words) {
+        window().notice(words);
+    }
+
+    @Override
+    public void tryOut(Scenario scenario) {
+        if (!leaveAttempt()) return;
+        fromDesk = true;
+        Attempt header = LearnerFolder.header(scenario, "try", clock.instant());
+        run(scenario, header, Keeper.ofNothing(), List.of());
+        window().notice("You are trying this exercise, and nothing is kept. " + WindowCommands.DESK.keyText()
+                + " goes back to the teacher's desk.");
+    }
+
+    @Override
+    public void replay(Scenario scenario, Attempt attempt) {
+        if (!leaveAttempt()) return;
+        try {
+            Session done = Session.of(scenario, attempt, Session.Sink.none(), nanos);
+            fromDesk = true;
+            showReplay(done, SheetModel.of(done.situation()), 0);
+        } catch (CannotDo e) {
             complain(e.getMessage());
         }
     }

@@ -8,6 +8,8 @@ import org.marktwice.view.Commands.Place;
 public final class WindowCommands {
     public static final Command EXERCISES = new Command(
             "exercises", Place.WINDOW, "Exercises", "menu E", "Leave this and show the exercises; your work is kept");
+    public static final Command DESK =
+            new Command("desk", Place.WINDOW, "Teacher's desk", "menu T", "Set exercises, hand them out, mark them");
     public static final Command OPEN =
             new Command("open", Place.WINDOW, "Open scenario file …", "menu O", "Open an exercise from a file");
     public static final Command CLOSE =
@@ -26,7 +28,7 @@ public final class WindowCommands {
             new Command("cautions", Place.WINDOW, "At the real bench", "", "Show the cautions for real work");
 
     public static final List<Command> ALL =
-            List.of(EXERCISES, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, KEYS, CAUTIONS);
+            List.of(EXERCISES, DESK, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, KEYS, CAUTIONS);
 
     private WindowCommands() {}
 }

@@ -1,0 +1,294 @@
+package org.marktwice.view.desk;
+
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JMenuItem;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.JTextArea;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import org.marktwice.files.DraftFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.picture.Ink;
+import org.marktwice.scenario.Draft;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
+import org.marktwice.view.Bar;
+import org.marktwice.view.Card;
+import org.marktwice.view.Commands;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.Commands.Place;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+import org.marktwice.view.Screen;
+import org.marktwice.view.desk.DeskFolder.Kept;
+
+/** The teacher's desk: the exercises that the teacher has set, and the ways into all that is done for a class. */
+final class DeskScreen implements Screen {
+    static final Command NEW =
+            new Command("new-exercise", Place.DESK, "New exercise", "menu N", "Set an exercise from nothing");
+    static final Command COPY = new Command(
+            "copy-exercise",
+            Place.DESK,
+            "From another …",
+            "menu K",
+            "Set an exercise from one that comes with the program");
+    static final Command CHANGE =
+            new Command("change-exercise", Place.DESK, "Go on setting", "ENTER", "Go on with the exercise picked out");
+    static final Command TRY = new Command(
+            "try-kept", Place.DESK, "Try it", "menu ENTER", "Work at it as a learner would; nothing is kept of that");
+    static final Command REMOVE =
+            new Command("remove-exercise", Place.DESK, "Remove …", "DELETE", "Take the exercise away for good");
+    static final Command BACK =
+            new Command("leave-desk", Place.DESK, "Exercises", "ESCAPE", "Leave the desk and show the exercises");
+    static final List<Command> ALL = List.of(NEW, COPY, CHANGE, TRY, REMOVE, BACK);
+
+    private final Desk desk;
+    private final Rows<Kept> rows;
+    private final Sheet<Kept> table;
+    private final JLabel heading = Look.label(" ", Style.TITLE);
+    private final JTextArea says = Look.prose("", Style.BODY, Ink.QUIET);
+    private final JobPicturePane picture = new JobPicturePane();
+    private final JLabel line = Look.label(" ", Style.BODY);
+    private final List<Deed> deeds;
+    private final JPanel page;
+
+    DeskScreen(Desk desk) {
+        this.desk = desk;
+        rows = new Rows<>(List.of(
+                Rows.words(
+                        "Exercise",
+                        3,
+                        k -> k.draft().title().isEmpty() ? k.name() : k.draft().title()),
+                Rows.number("Level", 0.8, k -> (double) k.draft().level()),
+                Rows.number("Parts", 0.8, k -> (double) k.draft().parts().size()),
+                Rows.words("Boards", 1.2, DeskScreen::boards),
+                Rows.words("How far", 3, DeskScreen::state)));
+        table = new Sheet<>("exercises-set", "Exercises you set", rows);
+        deeds = List.of(
+                new Deed(NEW, () -> desk.set("", Draft.BLANK)),
+                new Deed(COPY, this::copy),
+                new Deed(
+                        CHANGE,
+                        this::change,
+                        () -> chosen().filter(k -> k.refused().isEmpty()).isPresent()),
+                new Deed(TRY, this::tryOut, () -> finished().isPresent()),
+                new Deed(REMOVE, this::remove, () -> chosen().isPresent()),
+                new Deed(BACK, desk::exercises));
+        page = build();
+        Commands.install(page, deeds);
+        table.table().getSelectionModel().addListSelectionListener(e -> showChosen());
+        table.table().addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2) change();
+            }
+        });
+        showChosen();
+    }
+
+    private static String boards(Kept kept) {
+        Draft draft = kept.draft();
+        if (draft.stock().isPresent()) return "grown";
+        return draft.boards().isEmpty() ? "none yet" : draft.boards().size() + " drawn";
+    }
+
+    private static String state(Kept kept) {
+        if (!kept.refused().isEmpty()) return "✕ can't be read";
+        List<Draft.Gap> gaps = kept.draft().gaps();
+        return gaps.isEmpty()
+                ? (kept.finished() ? "✓ finished" : "○ nothing is missing; save it to finish it")
+                : "○ " + SetModel.standing(gaps);
+    }
+
+    private Deed deed(Command command) {
+        return deeds.stream()
+                .filter(d -> d.command().equals(command))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JPanel build() {
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
+        whole.add(Bar.top(
+                "Teacher's desk",
+                "Set exercises, hand them out, and see what to teach next",
+                KeyButton.of(deed(BACK))));
+        JPanel body = new JPanel(new MigLayout("insets 20, gap 20, fill", "[62%!,fill][grow,fill]", "[grow,fill]"));
+        body.add(kept(), "grow, hmin 0, wmin 0");
+        body.add(detail(), "grow, hmin 0, wmin 0");
+        whole.add(body, "grow, hmin 0");
+        line.setName("line");
+        whole.add(Bar.bottom(line, Look.quiet("Kept in " + desk.folder().folder(), Style.NOTE)));
+        return whole;
+    }
+
+    private JComponent kept() {
+        Card card =
+                new Card(new MigLayout("insets 20 24 20 24, gap 0 12, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
+        JPanel words = row();
+        words.add(Look.label("Exercises you set", Style.SUBTITLE), "growx, pushx");
+        words.add(KeyButton.of(deed(COPY)));
+        words.add(KeyButton.primary(deed(NEW)));
+        card.add(words);
+        table.table().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        card.add(table, "grow, hmin 0, wmin 0");
+        return card;
+    }
+
+    private JComponent detail() {
+        Card card = new Card(
+                new MigLayout("insets 20 24 20 24, gap 0 10, wrap 1, fill", "[grow,fill]", "[][grow,fill][]12[]"));
+        heading.setName("chosen");
+        card.add(heading, "wmin 0");
+        card.add(picture, "grow, hmin 0, wmin 0");
+        says.setName("says");
+        card.add(says, "growx, wmin 0");
+        JPanel words = row();
+        words.add(KeyButton.primary(deed(CHANGE)));
+        words.add(KeyButton.of(deed(TRY)));
+        words.add(KeyButton.of(deed(REMOVE)));
+        card.add(words);
+        return card;
+    }
+
+    private static JPanel row() {
+        JPanel row = new JPanel(new MigLayout("insets 0, gapx 8"));
+        row.setOpaque(false);
+        return row;
+    }
+
+    /** Reads the folder aside. */
+    private void look() {
+        Aside.run(() -> desk.folder().all(), this::come, this::say);
+    }
+
+    private void come(List<Kept> all) {
+        String before = chosen().map(Kept::name).orElse("");
+        rows.show(all);
+        int at = 0;
+        for (int i = 0; i < all.size(); i++) if (all.get(i).name().equals(before)) at = i;
+        if (!all.isEmpty()) table.choose(at);
+        showChosen();
+    }
+
+    private Optional<Kept> chosen() {
+        return table.chosen();
+    }
+
+    private Optional<Scenario> finished() {
+        return chosen().filter(k -> k.refused().isEmpty()).flatMap(k -> {
+            try {
+                return DraftFile.finished(k.draft());
+            } catch (FileRefused e) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    private void showChosen() {
+        Optional<Kept> now = chosen();
+        heading.setText(
+                now.map(k -> k.draft().title().isEmpty() ? k.name() : k.draft().title())
+                        .orElse("Nothing set yet"));
+        says.setText(now.map(DeskScreen::about)
+                .orElse("Begin with a new exercise, or from one that comes with the program."));
+        picture.show(now.flatMap(k -> k.draft().drawn()).orElse(null));
+        deeds.forEach(Deed::refresh);
+    }
+
+    private static String about(Kept kept) {
+        if (!kept.refused().isEmpty()) return kept.refused();
+        Draft draft = kept.draft();
+        String asked = draft.stages().stream().map(Stage::title).collect(Collectors.joining(", "));
+        List<String> gaps =
+                draft.gaps().stream().map(g -> "○ " + g.says()).limit(6).toList();
+        return (asked.isEmpty() ? "" : asked + ".") + (gaps.isEmpty() ? "" : "\n" + String.join("\n", gaps));
+    }
+
+    private void change() {
+        chosen().ifPresent(k -> desk.set(k.name(), k.draft()));
+    }
+
+    private void tryOut() {
+        finished().ifPresent(desk::tryOut);
+    }
+
+    /** A list of what there is; what is taken from it is a new exercise. */
+    private void copy() {
+        JPopupMenu menu = new JPopupMenu();
+        for (Scenario scenario : desk.shelf()) menu.add(item(scenario.title(), Draft.of(scenario)));
+        List<Kept> own = new ArrayList<>(rows.all());
+        if (!own.isEmpty()) menu.addSeparator();
+        for (Kept kept : own)
+            if (kept.refused().isEmpty()) menu.add(item(kept.draft().title(), kept.draft()));
+        menu.show(table, table.getWidth() - menu.getPreferredSize().width, 0);
+    }
+
+    private JMenuItem item(String title, Draft draft) {
+        JMenuItem item = new JMenuItem(title);
+        item.setName("copy-" + draft.named());
+        item.addActionListener(e -> desk.set("", draft.withId("").titled(draft.title() + ", ours")));
+        return item;
+    }
+
+    private void remove() {
+        chosen().ifPresent(k -> {
+            int answer = JOptionPane.showConfirmDialog(
+                    page,
+                    "Remove \"" + k.draft().title() + "\" for good? What was handed out stays as it is.",
+                    "Remove",
+                    JOptionPane.OK_CANCEL_OPTION,
+                    JOptionPane.WARNING_MESSAGE);
+            if (answer != JOptionPane.OK_OPTION) return;
+            Aside.run(
+                    () -> {
+                        desk.folder().remove(k.name());
+                        return k;
+                    },
+                    gone -> look(),
+                    this::say);
+        });
+    }
+
+    private void say(String words) {
+        line.setText(words.isEmpty() ? " " : words);
+        line.setToolTipText(line.getText());
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public String title() {
+        return "Teacher's desk";
+    }
+
+    @Override
+    public String menu() {
+        return "Desk";
+    }
+
+    @Override
+    public List<Deed> deeds() {
+        return deeds;
+    }
+
+    @Override
+    public void focus() {
+        // not before the screen that was left has kept what it had
+        look();
+        table.table().requestFocusInWindow();
+    }
+}

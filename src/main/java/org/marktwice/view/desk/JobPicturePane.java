@@ -1,0 +1,41 @@
+package org.marktwice.view.desk;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Drawing;
+import org.marktwice.picture.JobPicture;
+import org.marktwice.view.Look;
+
+/** A job in isometric projection, as far as it is drawn. */
+final class JobPicturePane extends JComponent {
+    private static final long serialVersionUID = 1L;
+    private transient @Nullable JobPicture picture;
+
+    void show(@Nullable Drawing drawing) {
+        picture = drawing == null ? null : JobPicture.of(drawing);
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        JobPicture now = picture;
+        int margin = Look.px(12);
+        if (now == null || getWidth() < 4 * margin || getHeight() < 4 * margin) return;
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        now.paint(
+                g,
+                new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin),
+                JobPicture.Style.PLAIN,
+                Look.palette());
+        g.dispose();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Look.px(300), Look.px(240));
+    }
+}

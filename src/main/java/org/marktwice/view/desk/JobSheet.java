@@ -1,0 +1,172 @@
+package org.marktwice.view.desk;
+
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import org.joml.Vector3d;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Drawing;
+import org.marktwice.picture.Ink;
+import org.marktwice.picture.WorkingDrawing;
+import org.marktwice.scenario.Draft;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/**
+ * The job drawing beside the parts table: three views with sizes and the isometric picture, as far as the job is drawn.
+ * Pointing at a part picks it out, or joins it; in the three views a part can be dragged.
+ */
+final class JobSheet extends JComponent {
+    private static final long serialVersionUID = 1L;
+    /** A hand that shakes less than this drags nothing, pixels of the usual size. */
+    private static final int STILL = 3;
+
+    private static final int LEAST = 120;
+
+    private final transient SetModel model;
+    private transient @Nullable WorkingDrawing drawn;
+
+    JobSheet(SetModel model) {
+        this.model = model;
+        setName("job-sheet");
+        Hand hand = new Hand();
+        addMouseListener(hand);
+        addMouseMotionListener(hand);
+        refresh();
+    }
+
+    void refresh() {
+        Optional<Drawing> drawing = model.draft().drawn();
+        WorkingDrawing before = drawn;
+        if (drawing.isEmpty()) drawn = null;
+        else if (before == null || !before.drawing().equals(drawing.get()))
+            drawn = WorkingDrawing.of(drawing.get(), WorkingDrawing.Method.FIRST_ANGLE);
+        String picked = model.picked().map(p -> ", picked out: " + p).orElse("");
+        getAccessibleContext().setAccessibleName("Working drawing" + picked);
+        setCursor(Cursor.getPredefinedCursor(model.isJoining() ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
+        repaint();
+    }
+
+    private Rectangle2D area() {
+        double margin = Look.px(8);
+        return new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin);
+    }
+
+    private static Font font() {
+        return Style.NOTE.font();
+    }
+
+    private boolean hasRoom() {
+        return getWidth() > Look.px(LEAST) && getHeight() > Look.px(LEAST);
+    }
+
+    /** The part at a point, on the picture or in one of the views. */
+    Optional<String> partAt(Point at) {
+        WorkingDrawing now = drawn;
+        if (now == null || !hasRoom()) return Optional.empty();
+        return now.handle(at, area(), font()).map(WorkingDrawing.Handle::part).or(() -> now.partAt(at, area(), font()));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        WorkingDrawing now = drawn;
+        if (now == null) {
+            g.setFont(Style.BODY.font());
+            g.setColor(Look.colour(Ink.QUIET));
+            String words = "The drawing appears as soon as a part has its sizes.";
+            int wide = g.getFontMetrics().stringWidth(words);
+            g.drawString(words, Math.max(Look.px(8), (getWidth() - wide) / 2), getHeight() / 2);
+        } else if (hasRoom()) {
+            now.paint(g, area(), model.picked().orElse(null), Look.palette(), font());
+        }
+        g.dispose();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Look.px(460), Look.px(560));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Look.px(240), Look.px(240));
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+
+    /** Points at parts and drags them. */
+    private final class Hand extends MouseAdapter {
+        private @Nullable Point from;
+        private WorkingDrawing.@Nullable Handle held;
+        private @Nullable Draft before;
+        private boolean moving;
+
+        @Override
+        public void mousePressed(MouseEvent event) {
+            requestFocusInWindow();
+            moving = false;
+            held = null;
+            partAt(event.getPoint()).ifPresent(part -> {
+                boolean joining = model.isJoining();
+                model.point(part);
+                WorkingDrawing now = drawn;
+                if (joining || now == null) return;
+                held = now.handle(event.getPoint(), area(), font()).orElse(null);
+                from = event.getPoint();
+                before = model.draft();
+            });
+        }
+
+        @Override
+        public void mouseDragged(MouseEvent event) {
+            Point start = from;
+            if (held == null || start == null) return;
+            moving |= start.distance(event.getPoint()) > Look.px(STILL);
+            if (moving) move(event, false);
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent event) {
+            if (moving) move(event, true);
+            held = null;
+            moving = false;
+        }
+
+        private void move(MouseEvent event, boolean dropped) {
+            WorkingDrawing.Handle handle = held;
+            Point start = from;
+            Draft draft = before;
+            if (handle == null || start == null || draft == null) return;
+            Vector3d by = new Vector3d();
+            double right = (event.getX() - start.x) * handle.mmPerPixel() * handle.rightSign();
+            double up = (start.y - event.getY()) * handle.mmPerPixel();
+            by.setComponent(handle.right().ordinal(), right);
+            by.setComponent(handle.up().ordinal(), up);
+            model.move(handle.part(), draft, by, dropped);
+        }
+    }
+}

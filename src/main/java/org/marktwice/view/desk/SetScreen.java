@@ -1,0 +1,329 @@
+package org.marktwice.view.desk;
+
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+import org.marktwice.files.DraftFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.scenario.Draft;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Bar;
+import org.marktwice.view.Card;
+import org.marktwice.view.Column;
+import org.marktwice.view.Commands;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.Commands.Place;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+import org.marktwice.view.Screen;
+
+/** Setting an exercise: the job, the boards and the task, each step of it undone if one likes. */
+final class SetScreen implements Screen {
+    static final Command SAVE = new Command(
+            "save-exercise", Place.SET, "Save", "menu S", "Save it, finished or not; what is missing is said");
+    static final Command TRY = new Command(
+            "try-exercise",
+            Place.SET,
+            "Try it",
+            "menu ENTER",
+            "Work at it as a learner would; nothing is kept of that");
+    static final Command UNDO = new Command("undo-edit", Place.SET, "Undo", "menu Z", "Go back a step");
+    static final Command REDO = new Command("redo-edit", Place.SET, "Redo", "menu shift Z", "Go on again");
+    static final Command JOB =
+            new Command("set-job", Place.SET, "Job", "menu 1", "Its parts and joints, with the drawing");
+    static final Command BOARDS = new Command("set-boards", Place.SET, "Boards", "menu 2", "The boards on the rack");
+    static final Command TASK = new Command(
+            "set-task", Place.SET, "Task", "menu 3", "What is asked, what is told, and the workshop's practice");
+    static final Command PART = new Command("add-part", Place.SET, "New part", "menu N", "Add a part");
+    static final Command OPPOSITE = new Command(
+            "add-opposite", Place.SET, "Opposite part", "menu shift N", "Add the mirror image of the part picked out");
+    static final Command REMOVE = new Command(
+            "remove-part", Place.SET, "Remove part", "menu DELETE", "Take the part picked out away, with its joints");
+    static final Command JOIN =
+            new Command("join-parts", Place.SET, "Join two parts", "menu J", "Point at two parts to join them");
+    static final Command BACK = new Command(
+            "leave-set",
+            Place.SET,
+            "Teacher's desk",
+            "ESCAPE",
+            "Put down what is in the hand, or go back; the work is kept");
+    static final List<Command> ALL =
+            List.of(SAVE, TRY, UNDO, REDO, JOB, BOARDS, TASK, PART, OPPOSITE, REMOVE, JOIN, BACK);
+
+    private static final List<Command> PANES = List.of(JOB, BOARDS, TASK);
+
+    private final Desk desk;
+    private final SetModel model;
+    private String name;
+    private final WordField title;
+    private final JLabel standing = Look.quiet(" ", Style.NOTE);
+    private final JLabel line = Look.label(" ", Style.BODY);
+    private final Tabs tabs = new Tabs();
+    private final JPanel stage = new JPanel(new CardLayout());
+    private final PartsForm parts;
+    private final JointsForm joints;
+    private final JobSheet sheet;
+    private final BoardsPane boards;
+    private final TaskPane task;
+    private final List<Deed> deeds;
+    private final JPanel page;
+    private String pane = JOB.id();
+
+    /** @param name the file's, without its ending; empty for an exercise that has none yet */
+    SetScreen(Desk desk, String name, Draft first) {
+        this.desk = desk;
+        this.name = name;
+        model = new SetModel(first);
+        title = new WordField(
+                "title",
+                "Title of the exercise",
+                20,
+                120,
+                t -> model.edit(model.draft().titled(t)));
+        Look.styled(title, Style.SUBTITLE);
+        title.putClientProperty("JTextField.placeholderText", "Title");
+        parts = new PartsForm(model);
+        joints = new JointsForm(model);
+        sheet = new JobSheet(model);
+        boards = new BoardsPane(model, desk.figures());
+        task = new TaskPane(model);
+        deeds = deedsOf();
+        page = build();
+        Commands.install(page, deeds);
+        model.addListener(this::refresh);
+        showPane(JOB);
+        refresh();
+    }
+
+    private List<Deed> deedsOf() {
+        return List.of(
+                new Deed(SAVE, this::save),
+                new Deed(TRY, this::tryOut, () -> model.draft().gaps().isEmpty()),
+                new Deed(UNDO, () -> model.steps().undo(), () -> model.steps().canUndo()),
+                new Deed(REDO, () -> model.steps().redo(), () -> model.steps().canRedo()),
+                new Deed(JOB, () -> showPane(JOB)),
+                new Deed(BOARDS, () -> showPane(BOARDS)),
+                new Deed(TASK, () -> showPane(TASK)),
+                new Deed(PART, this::addPart),
+                new Deed(OPPOSITE, model::addOpposite, () -> model.picked().isPresent()),
+                new Deed(REMOVE, model::removePicked, () -> model.picked().isPresent()),
+                new Deed(JOIN, model::beginJoining, () -> model.draft().parts().size() > 1),
+                new Deed(BACK, this::back));
+    }
+
+    private Deed deed(Command command) {
+        return deeds.stream()
+                .filter(d -> d.command().equals(command))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JPanel build() {
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][][grow,fill][]"));
+        whole.add(Bar.top(
+                "Set an exercise",
+                "",
+                KeyButton.of(deed(UNDO)),
+                KeyButton.of(deed(REDO)),
+                KeyButton.of(deed(TRY)),
+                KeyButton.primary(deed(SAVE)),
+                KeyButton.of(deed(BACK))));
+        JPanel head =
+                new JPanel(new MigLayout("insets 12 20 4 20, gapx 16, fillx", "[240:320:420,fill][][grow,right]"));
+        standing.setName("standing");
+        head.add(title);
+        for (Command command : PANES) tabs.add(deed(command));
+        head.add(tabs);
+        head.add(standing, "wmin 0, al right");
+        whole.add(head);
+        stage.add(job(), JOB.id());
+        stage.add(padded(boards), BOARDS.id());
+        stage.add(padded(task), TASK.id());
+        whole.add(stage, "grow, hmin 0, wmin 0");
+        line.setName("line");
+        whole.add(Bar.bottom(line, Look.quiet("Everything can be undone; what you leave is kept.", Style.NOTE)));
+        return whole;
+    }
+
+    private static JComponent padded(JComponent pane) {
+        JPanel padded = new JPanel(new MigLayout("insets 8 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
+        padded.add(pane, "grow, hmin 0, wmin 0");
+        return padded;
+    }
+
+    private JComponent job() {
+        JPanel job = new JPanel(
+                new MigLayout("insets 8 20 20 20, gap 20, fill", "[790:900:1020,fill][grow,fill]", "[grow,fill]"));
+        Column column = new Column(new MigLayout("insets 0, gap 0 16, wrap 1, fillx", "[grow,fill]"));
+        Card partsCard = new Card(new MigLayout("insets 16 20 20 20, gap 8 10, wrap 1, fillx", "[grow,fill]"));
+        JPanel words = row();
+        words.add(Look.label("Parts", Style.SUBTITLE), "growx, pushx");
+        words.add(KeyButton.of(deed(PART)));
+        words.add(KeyButton.of(deed(OPPOSITE)));
+        words.add(KeyButton.of(deed(REMOVE)));
+        partsCard.add(words);
+        partsCard.add(parts, "wmin 0");
+        column.add(partsCard, "wmin 0");
+        Card jointsCard = new Card(new MigLayout("insets 16 20 20 20, gap 8 10, wrap 1, fillx", "[grow,fill]"));
+        JPanel more = row();
+        more.add(Look.label("Joints", Style.SUBTITLE), "growx, pushx");
+        more.add(KeyButton.of(deed(JOIN)));
+        jointsCard.add(more);
+        jointsCard.add(joints, "wmin 0");
+        column.add(jointsCard, "wmin 0");
+        JScrollPane scroll = column.scrolling();
+        job.add(scroll, "grow, hmin 0, wmin 0");
+        Card drawing =
+                new Card(new MigLayout("insets 16 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
+        drawing.add(Look.label("Drawing", Style.SUBTITLE));
+        drawing.add(sheet, "grow, hmin 0, wmin 0");
+        drawing.add(
+                Look.quiet("Point at a part to pick it out; drag it in one of the three views.", Style.NOTE), "wmin 0");
+        job.add(drawing, "grow, hmin 0, wmin 0");
+        return job;
+    }
+
+    private static JPanel row() {
+        JPanel row = new JPanel(new MigLayout("insets 0, gapx 8, fillx"));
+        row.setOpaque(false);
+        return row;
+    }
+
+    private void showPane(Command command) {
+        pane = command.id();
+        tabs.choose(PANES.indexOf(command));
+        ((CardLayout) stage.getLayout()).show(stage, pane);
+        refresh();
+    }
+
+    private void addPart() {
+        showPane(JOB);
+        model.addPart();
+    }
+
+    private void refresh() {
+        Draft draft = model.draft();
+        List<Draft.Gap> gaps = draft.gaps();
+        title.show(draft.title());
+        standing.setText((model.steps().isSaved() ? "" : "Not saved · ") + SetModel.standing(gaps));
+        standing.setToolTipText(standing.getText());
+        long job = gaps.stream().filter(SetScreen::isOfTheJob).count();
+        long rack = gaps.stream().filter(g -> g.where().startsWith("boards")).count();
+        long asked = gaps.stream().filter(g -> g.where().startsWith("stages")).count();
+        tabs.note(0, count(job));
+        tabs.note(1, count(rack));
+        tabs.note(2, count(asked));
+        line.setText(model.line().isEmpty() ? " " : model.line());
+        line.setToolTipText(line.getText());
+        // only what is showing is kept up to date, and the others when they come
+        if (pane.equals(JOB.id())) {
+            parts.refresh(gaps);
+            joints.refresh(gaps);
+            sheet.refresh();
+        } else if (pane.equals(BOARDS.id())) {
+            boards.refresh();
+        } else {
+            task.refresh();
+        }
+        deeds.forEach(Deed::refresh);
+    }
+
+    private static boolean isOfTheJob(Draft.Gap gap) {
+        return gap.where().startsWith("parts")
+                || gap.where().startsWith("joints")
+                || gap.where().startsWith("overall");
+    }
+
+    private static String count(long gaps) {
+        return gaps == 0 ? "✓" : "○ " + gaps;
+    }
+
+    // Keeping
+
+    /** The name under which it is kept: with the first save it gets one, and its id with it. */
+    private String named() {
+        if (name.isEmpty()) name = desk.folder().free(model.draft().named());
+        if (model.draft().id().isEmpty()) model.steps().amend(model.draft().withId(name));
+        return name;
+    }
+
+    private void save() {
+        String file = named();
+        Draft draft = model.draft();
+        Aside.run(
+                () -> desk.folder().save(file, draft),
+                finished -> {
+                    if (model.draft().equals(draft)) model.steps().saved();
+                    model.say(
+                            finished.isPresent()
+                                    ? "Saved, finished: " + desk.folder().scenario(file)
+                                    : "Saved as a draft: " + SetModel.standing(draft.gaps()));
+                },
+                model::say);
+    }
+
+    private void tryOut() {
+        try {
+            Optional<Scenario> finished = DraftFile.finished(model.draft());
+            finished.ifPresent(desk::tryOut);
+        } catch (FileRefused e) {
+            model.say(e.reason());
+        }
+    }
+
+    private void back() {
+        if (model.isJoining()) model.stopJoining();
+        else desk.home();
+    }
+
+    SetModel model() {
+        return model;
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public String title() {
+        String called = model.draft().title();
+        return called.isEmpty() ? "New exercise" : called + ": set";
+    }
+
+    @Override
+    public String menu() {
+        return "Set";
+    }
+
+    @Override
+    public List<Deed> deeds() {
+        return deeds;
+    }
+
+    @Override
+    public void focus() {
+        SwingUtilities.invokeLater(title::requestFocusInWindow);
+    }
+
+    /** What is left unsaved is kept, as a draft or finished. */
+    @Override
+    public void left() {
+        if (model.steps().isSaved()) return;
+        try {
+            Draft draft = model.draft();
+            String file = named();
+            desk.folder().save(file, draft.id().isEmpty() ? model.draft() : draft);
+            model.steps().saved();
+        } catch (FileRefused e) {
+            desk.notice("The exercise could not be kept: " + e.getMessage());
+        }
+    }
+}

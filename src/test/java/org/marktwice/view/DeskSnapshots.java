@@ -1,0 +1,183 @@
+package org.marktwice.view;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.files.DraftFile;
+import org.marktwice.scenario.Draft;
+import org.marktwice.scenario.DraftPart;
+import org.marktwice.scenario.Scenario;
+
+/** Draws the screens of the teacher's desk, as {@link Snapshots} does the learner's. */
+public final class DeskSnapshots {
+    private final Path folder;
+
+    private DeskSnapshots(Path folder) {
+        this.folder = folder;
+    }
+
+    /** @param args the folder to write to; what the size's and light's name must contain, or nothing for all */
+    public static void main(String[] args) throws Exception {
+        System.setProperty("gui.screen", "cacio");
+        Class.forName("com.github.caciocavallosilano.cacio.ctc.junit.CacioExtension");
+        DeskSnapshots shots = new DeskSnapshots(Path.of(args.length > 0 ? args[0] : "target/snapshots"));
+        Files.createDirectories(shots.folder);
+        String only = args.length > 1 ? args[1] : "";
+        int exit = 1;
+        try {
+            for (boolean dark : new boolean[] {false, true}) {
+                for (Dimension size : List.of(new Dimension(1600, 1000), new Dimension(1280, 800))) {
+                    for (int density : new int[] {1, 2}) shots.walk(dark, size, density, only);
+                }
+            }
+            exit = 0;
+        } catch (Throwable e) {
+            e.printStackTrace();
+        } finally {
+            System.exit(exit);
+        }
+    }
+
+    private static Scenario shelf() {
+        return Shelf.scenarios().stream()
+                .filter(s -> s.id().equals("porch-shelf"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Path home(boolean dark, int density) throws Exception {
+        Path home = Files.createTempDirectory("marktwice");
+        new LearnerFolder(home).save(new Settings("T", dark, density, false));
+        Path desk = Files.createDirectories(home.resolve("Desk"));
+        Files.write(
+                desk.resolve("boot-bench.draft.json"),
+                DraftFile.bytes(Draft.BLANK
+                        .titled("Boot bench")
+                        .plusPart(DraftPart.blank("seat").named("Seat").with(DraftPart.Figure.LENGTH, 620.0))));
+        for (Scenario s : Shelf.scenarios()) {
+            if (s.level() > 2) continue;
+            Files.write(
+                    desk.resolve(s.id() + "-ours.draft.json"),
+                    DraftFile.bytes(Draft.of(s).withId("").titled(s.title() + ", ours")));
+        }
+        return home;
+    }
+
+    private void walk(boolean dark, Dimension size, int density, String only) throws Exception {
+        String suffix = "-" + size.width + (dark ? "-dark" : "-light") + (density == 2 ? "@2x" : "");
+        if (!suffix.contains(only) && !only.isEmpty()) return;
+        LearnerFolder learner = new LearnerFolder(home(dark, density));
+        Clock clock = Clock.fixed(Instant.parse("2026-01-12T09:30:00Z"), ZoneOffset.UTC);
+        MainWindow window = on(() -> {
+            Look.install(dark, density);
+            MainWindow made = new MainWindow(new Walk(learner, Shelf.scenarios(), clock, System::nanoTime));
+            made.setSize(density * size.width, density * size.height);
+            made.setVisible(true);
+            return made;
+        });
+        shoot(window, "start" + suffix);
+        on(() -> click(window, "to-desk"));
+        settle();
+        shoot(window, "desk" + suffix);
+        on(() -> click(window, "change-exercise"));
+        shoot(window, "set-half" + suffix);
+        on(() -> click(window, "leave-set"));
+        settle();
+        on(() -> click(window, "new-exercise"));
+        shoot(window, "set-new" + suffix);
+        on(() -> {
+            window.walk().desk();
+            return true;
+        });
+        settle();
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "exercises-set"));
+            table.setRowSelectionInterval(table.getRowCount() - 1, table.getRowCount() - 1);
+            return click(window, "change-exercise");
+        });
+        shoot(window, "set-job" + suffix);
+        on(() -> click(window, "tab-set-boards"));
+        settle();
+        shoot(window, "set-boards-drawn" + suffix);
+        on(() -> click(window, "boards-grown"));
+        settle();
+        shoot(window, "set-boards-grown" + suffix);
+        on(() -> click(window, "tab-set-task"));
+        shoot(window, "set-task" + suffix);
+        on(() -> {
+            window.walk().close();
+            return true;
+        });
+    }
+
+    private static <T> T on(Callable<T> what) throws Exception {
+        Object[] answer = new Object[1];
+        Exception[] thrown = new Exception[1];
+        SwingUtilities.invokeAndWait(() -> {
+            try {
+                answer[0] = what.call();
+            } catch (Exception e) {
+                thrown[0] = e;
+            }
+        });
+        if (thrown[0] != null) throw thrown[0];
+        @SuppressWarnings("unchecked")
+        T typed = (T) answer[0];
+        return typed;
+    }
+
+    /** Lets what runs aside come back. */
+    private static void settle() throws Exception {
+        for (int i = 0; i < 20; i++) {
+            Thread.sleep(60);
+            SwingUtilities.invokeAndWait(() -> {});
+        }
+    }
+
+    static boolean click(MainWindow window, String name) {
+        ((AbstractButton) Objects.requireNonNull(find(window.getRootPane(), name), name)).doClick();
+        return true;
+    }
+
+    static @Nullable Component find(Container in, String name) {
+        for (Component c : in.getComponents()) {
+            if (name.equals(c.getName()) && c.isVisible()) return c;
+            if (c instanceof Container more) {
+                Component found = find(more, name);
+                if (found != null) return found;
+            }
+        }
+        return null;
+    }
+
+    private void shoot(MainWindow window, String name) throws Exception {
+        paint(window);
+        window.walk().figures().settle();
+        ImageIO.write(paint(window), "png", folder.resolve(name + ".png").toFile());
+    }
+
+    private static BufferedImage paint(MainWindow window) throws Exception {
+        return on(() -> {
+            var root = window.getRootPane();
+            BufferedImage image = new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = image.createGraphics();
+            root.paint(g);
+            g.dispose();
+            return image;
+        });
+    }
+}

@@ -1,0 +1,163 @@
+package org.marktwice.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.assertj.swing.core.Robot;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.marktwice.drawing.Joint;
+import org.marktwice.files.DraftFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.ScenarioFile;
+import org.marktwice.scenario.Draft;
+import org.marktwice.scenario.Scenario;
+
+/** A teacher sets an exercise from nothing, by the keyboard and by pointing at parts. */
+class SettingAnExerciseTest {
+    @TempDir
+    Path home;
+
+    private AtTheWindow at;
+    private Robot robot;
+
+    @BeforeEach
+    void open() {
+        at = new AtTheWindow(home);
+        robot = at.robot;
+        at.click("to-desk");
+        at.click("new-exercise");
+    }
+
+    @AfterEach
+    void close() {
+        at.close();
+    }
+
+    private void type(String field, String text) {
+        var box = at.window.textBox(field);
+        box.focus();
+        robot.waitForIdle();
+        AtTheWindow.onScreen(() -> {
+            box.target().setText(text);
+            return true;
+        });
+        box.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        robot.waitForIdle();
+    }
+
+    private void choose(String box, String item) {
+        at.window.comboBox(box).selectItem(item);
+        robot.waitForIdle();
+    }
+
+    private void part(int index, String name, String... figures) {
+        type("part-" + index + "-name", name);
+        String[] fields = {"length", "width", "thickness", "from-left", "from-front", "from-bottom"};
+        for (int i = 0; i < figures.length; i++) type("part-" + index + "-" + fields[i], figures[i]);
+    }
+
+    private List<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(home.resolve("Desk"))) {
+            return files.map(Path::getFileName).sorted().toList();
+        }
+    }
+
+    private void threeParts() {
+        type("title", "Key shelf");
+        at.ctrl(KeyEvent.VK_N);
+        part(0, "Left side", "200", "100", "18", "0", "0", "0");
+        choose("part-0-runs", "high, deep");
+        choose("part-0-side", "right");
+        choose("part-0-edge", "front");
+        at.click("add-opposite");
+        part(1, "Right side", "200", "100", "18", "282");
+        at.click("add-part");
+        part(2, "Shelf", "276", "100", "18", "12", "0", "60");
+        choose("part-2-side", "top");
+        choose("part-2-edge", "front");
+    }
+
+    @Test
+    void whatIsMissingIsSaidAndAHalfMadeOneIsKept() throws IOException, FileRefused {
+        type("title", "Boot bench");
+        at.ctrl(KeyEvent.VK_N);
+        part(0, "Seat", "620", "a hand");
+        assertThat(at.text("part-0-gap")).contains("width", "thickness").doesNotContain("length");
+        at.ctrl(KeyEvent.VK_S);
+        at.until("saved", () -> at.text("line").startsWith("Saved as a draft"));
+        assertThat(files()).containsExactly(Path.of("boot-bench.draft.json"));
+        Draft kept = DraftFile.read(home.resolve("Desk/boot-bench.draft.json"));
+        assertThat(kept.parts())
+                .singleElement()
+                .satisfies(
+                        p -> assertThat(p.figures()).doesNotContainKey(org.marktwice.scenario.DraftPart.Figure.WIDTH));
+        assertThat(kept.id()).isEqualTo("boot-bench");
+    }
+
+    @Test
+    void fromNothingToAFinishedExercise() throws IOException, FileRefused {
+        threeParts();
+        assertThat(at.text("part-2-gap")).contains("overlap by").contains("without a joint");
+        assertThat(at.window.comboBox("part-1-side").selectedItem()).isEqualTo("left");
+        at.click("join-parts");
+        AtTheDesk desk = new AtTheDesk(at);
+        desk.point("left-side");
+        desk.point("shelf");
+        assertThat(at.text("line")).startsWith("Joined by a through housing");
+        at.click("join-parts");
+        desk.point("right-side");
+        desk.point("shelf");
+        assertThat(at.window.label("joint-1-parts").text()).isEqualTo("in Right side, takes Shelf");
+        at.ctrl(KeyEvent.VK_2);
+        at.window.radioButton("boards-grown").click();
+        at.until("solved", () -> at.text("outcome").contains("Can be solved"));
+        assertThat(at.text("standing")).endsWith("Nothing is missing");
+        at.ctrl(KeyEvent.VK_S);
+        at.until("saved", () -> at.text("line").startsWith("Saved, finished"));
+        assertThat(files()).containsExactly(Path.of("key-shelf.scenario.json"));
+        Scenario set = ScenarioFile.read(home.resolve("Desk/key-shelf.scenario.json"));
+        assertThat(set.drawing().joints())
+                .extracting(Joint::kind)
+                .containsOnly("through-housing")
+                .hasSize(2);
+        assertThat(set.boards()).hasSize(4);
+
+        at.ctrl(KeyEvent.VK_ENTER);
+        assertThat(at.title()).isEqualTo("Key shelf");
+        at.ctrl(KeyEvent.VK_T);
+        assertThat(at.title()).isEqualTo("Key shelf: set");
+        assertThat(files()).containsExactly(Path.of("key-shelf.scenario.json"));
+    }
+
+    @Test
+    void everyStepIsUndoneAndDoneAgain() {
+        threeParts();
+        String before = at.text("standing");
+        at.click("remove-part");
+        assertThat(at.text("standing")).isNotEqualTo(before);
+        at.ctrl(KeyEvent.VK_Z);
+        assertThat(at.text("standing")).isEqualTo(before);
+        assertThat(at.window.textBox("part-2-from-left").text()).isEqualTo("12");
+        for (int i = 0; i < 40; i++) at.ctrl(KeyEvent.VK_Z);
+        assertThat(at.window.textBox("title").text()).isEmpty();
+        for (int i = 0; i < 40; i++) at.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        assertThat(at.window.textBox("title").text()).isEqualTo("Key shelf");
+        assertThat(at.window.textBox("part-1-from-left").text()).isEqualTo("282");
+    }
+
+    @Test
+    void whatIsLeftUnsavedIsKept() throws IOException {
+        type("title", "Left alone");
+        at.click("leave-set");
+        at.until("on the desk", () -> at.window.table("exercises-set").rowCount() == 1);
+        assertThat(files()).containsExactly(Path.of("left-alone.draft.json"));
+    }
+}
