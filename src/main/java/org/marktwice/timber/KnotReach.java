@@ -16,6 +16,8 @@ public final class KnotReach {
 
     private final Size size;
     private final double maxRadius;
+    private final double start;
+    private final double endsAt;
     private final double slope;
     private final double[] origin;
     private final double[] along;
@@ -25,6 +27,8 @@ public final class KnotReach {
     private KnotReach(Knot knot, Pith pith, Size size, double start) {
         this.size = size;
         maxRadius = knot.maxRadius();
+        this.start = start;
+        endsAt = knot.endsAt();
         slope = StrictMath.tan(knot.halfAngle() * DEGREE);
         origin = new double[] {knot.x(), pith.y(), pith.z()};
         double a = knot.azimuth() * DEGREE;
@@ -86,16 +90,46 @@ public final class KnotReach {
         int balls = balls();
         for (int i = 0; i < balls; i++) {
             double s = place(i, balls);
-            double square = 0;
-            for (int axis = 0; axis < 3; axis++) {
-                double p = at(s, axis);
-                double off = Math.max(0, Math.max(cut.min(axis) - p, p - cut.max(axis)));
-                square += off * off;
-            }
-            least = Math.min(least, StrictMath.sqrt(square) - radius(s));
+            least = Math.min(least, away(s, cut) - radius(s));
         }
         // Between two balls the branch is no more than half a step away from one, and hardly thicker.
         return Math.max(0, least - STEP / 2 * (1 + slope));
+    }
+
+    /**
+     * No less than the clearance of the knot from a box in the board, millimetres, and hardly more: a bound from above.
+     * Infinite where no ball that the branch holds wholly has its middle in the board.
+     */
+    public double reaches(Box cut) {
+        double least = Double.POSITIVE_INFINITY;
+        int balls = balls();
+        for (int i = 0; i < balls; i++) {
+            double s = place(i, balls);
+            // a smaller ball lies in the cone wholly; one at the branch's beginning or end would stand out of it
+            double r = radius(s) / StrictMath.sqrt(1 + slope * slope);
+            if (s - r < start || s + r > endsAt || !inside(s)) continue;
+            least = Math.min(least, away(s, cut) - r);
+        }
+        return Math.max(0, least);
+    }
+
+    /** How far the branch's middle is from a box there, millimetres. */
+    private double away(double s, Box cut) {
+        double square = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            double p = at(s, axis);
+            double off = Math.max(0, Math.max(cut.min(axis) - p, p - cut.max(axis)));
+            square += off * off;
+        }
+        return StrictMath.sqrt(square);
+    }
+
+    private boolean inside(double s) {
+        for (int axis = 0; axis < 3; axis++) {
+            double p = at(s, axis);
+            if (p < 0 || p > size.along(axis)) return false;
+        }
+        return true;
     }
 
     /** Whether the knot shows in the board for certain: some of its wood lies a little below the board's surfaces. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +45,7 @@ public final class Sawmill {
     private final double thickness;
     private final double widest;
     private final double knotty;
+    private final double logLength;
     private final Chance chance;
     private @Nullable Log log;
     private List<Lane> lanes = List.of();
@@ -53,11 +55,22 @@ public final class Sawmill {
      * @param knotty how near to the crown the logs are cut, 0 to 1
      */
     public Sawmill(Species species, double thickness, double widest, double knotty, Chance chance) {
+        this(species, thickness, widest, knotty, LOG_LENGTH, chance);
+    }
+
+    private Sawmill(Species species, double thickness, double widest, double knotty, double logLength, Chance chance) {
         this.species = species;
         this.thickness = thickness;
         this.widest = widest;
         this.knotty = knotty;
+        this.logLength = logLength;
         this.chance = chance;
+    }
+
+    /** For a few boards of one size alone: from logs hardly longer than these, which are grown so much the quicker. */
+    public static Sawmill forFew(Species species, Size size, double knotty, Chance chance) {
+        double length = size.length() + SLIDES[SLIDES.length - 1];
+        return new Sawmill(species, size.thickness(), size.width(), knotty, length, chance);
     }
 
     /** Where in the section boards lie one behind another, and how far along the log they have been cut. */
@@ -86,10 +99,16 @@ public final class Sawmill {
      * @param cost of a board, 0 or above; infinite where it won't do, so that another log is fetched
      */
     public SawnBoard saw(Board.Facts like, SawnBoard.Lie lie, ToDoubleFunction<Board> cost) {
+        return saw(like, lie, pith -> true, cost);
+    }
+
+    /** The same, of those boards alone that lie so about their pith; this is asked before any knot is looked at. */
+    public SawnBoard saw(Board.Facts like, SawnBoard.Lie lie, Predicate<Pith> about, ToDoubleFunction<Board> cost) {
         for (int logs = 0; ; logs++) {
             boolean last = logs > LOGS;
             if (logs > 0 || log == null) fetch(last);
             List<Candidate> candidates = candidates(like.size());
+            candidates.removeIf(c -> !about.test(SawnBoard.pith(c.box(), lie)));
             Cut best = cheapest(candidates, like, lie, cost);
             if (best == null && last) best = outermost(candidates, like, lie);
             if (best == null) continue;
@@ -126,7 +145,7 @@ public final class Sawmill {
         double layers = HEART + LAYERS * (thickness + 2 * PLANING + KERF);
         double needed = StrictMath.ceil(StrictMath.sqrt(layers * layers + widest * widest / 4) + SAPWOOD_EDGE);
         double radius = Math.max(chance.whole((int) THINNEST, (int) THICKEST), needed);
-        log = Log.grow(species, radius, LOG_LENGTH, knotty, pruned, chance.split());
+        log = Log.grow(species, radius, logLength, knotty, pruned, chance.split());
         lanes = lanes(radius);
     }
 
@@ -164,7 +183,7 @@ public final class Sawmill {
             for (double slide : SLIDES) {
                 double x = Chance.tenth(lane.used + slide);
                 double y = chance.tenths(lane.fromY, lane.toY - size.width());
-                if (x + size.length() > LOG_LENGTH) continue;
+                if (x + size.length() > logLength) continue;
                 double z = lane.z;
                 all.add(new Candidate(
                         lane, Box.of(x, y, z, x + size.length(), y + size.width(), z + size.thickness())));

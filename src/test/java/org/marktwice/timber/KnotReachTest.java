@@ -38,9 +38,22 @@ class KnotReachTest {
             double exact = body.clearance(cut);
             double gap = KnotReach.of(knot, pith, SIZE).gap(cut);
             assertThat(gap).isLessThanOrEqualTo(exact + 0.05);
+            assertThat(KnotReach.of(knot, pith, SIZE).reaches(cut)).isGreaterThanOrEqualTo(exact - 0.05);
             if (depth == 20) assertThat(gap).isGreaterThan(exact - 2.5 * knot.maxRadius() - 1);
             tried++;
         }
+    }
+
+    @Test
+    void bothBoundsAreNearWhereABranchRunsThroughTheBoard() {
+        Pith pith = new Pith(55, -50);
+        Knot knot = new Knot("k", 150, 90, 85, 5, 6, 200, Double.POSITIVE_INFINITY);
+        KnotReach reach = KnotReach.of(knot, pith, SIZE);
+        Box cut = SIZE.box().with(0, 185, 200);
+        double exact = Boards.body(SIZE, pith, knot).clearance(cut);
+
+        assertThat(reach.gap(cut)).isBetween(exact - 1, exact);
+        assertThat(reach.reaches(cut)).isBetween(exact, exact + 1);
     }
 
     @Test

@@ -1,0 +1,23 @@
+package org.marktwice.quiz;
+
+/**
+ * A question, computed. The same kind, level and seed give the same question on every machine.
+ *
+ * @param level 1 to {@link Quiz#HARDEST}
+ * @param given what is to be seen in the picture, in words enough to answer without it
+ * @param asks the question itself
+ * @param reason why the right answer is right, shown whichever way it went
+ */
+public record Question(
+        Kind kind, int level, long seed, String given, String asks, Answers answers, Picture picture, Reason reason) {
+
+    /** @param shows what shows it: the board turned to where it can be seen, with the places picked out */
+    public record Reason(String text, Picture shows) {}
+
+    /** What a maker makes; {@link Quiz} adds where it comes from. */
+    record Draft(String given, String asks, Answers answers, Picture picture, Reason reason) {
+        Question of(Kind kind, int level, long seed) {
+            return new Question(kind, level, seed, given, asks, answers, picture, reason);
+        }
+    }
+}

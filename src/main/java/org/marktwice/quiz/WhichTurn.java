@@ -1,0 +1,166 @@
+package org.marktwice.quiz;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.marktwice.drawing.Cut;
+import org.marktwice.drawing.Drawing;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
+import org.marktwice.drawing.Trim;
+import org.marktwice.drawing.Turn;
+import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Finding.Evidence;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
+import org.marktwice.timber.Chance;
+import org.marktwice.timber.Knot;
+import org.marktwice.timber.KnotReach;
+
+/** A knot is too near a joint: which turn clears the board? Slips: face over where only end for end helps; refusing it. */
+final class WhichTurn implements Maker {
+    @Override
+    public Kind kind() {
+        return Kind.WHICH_TURN;
+    }
+
+    /**
+     * A board whose knots foul the housing as it lies.
+     *
+     * @param endForEnd whether all its knots keep their margins once it is turned end for end
+     * @param faceOver whether they do once it is turned face over, the same end staying down
+     */
+    record Case(Placing placing, boolean endForEnd, boolean faceOver) {}
+
+    @Override
+    public Question.Draft make(int level, Chance chance) {
+        Drawing drawing = Jobs.shelves(chance, level == 1 ? 1 : chance.whole(1, 2));
+        Part part = drawing.parts().get(chance.whole(0, 1));
+        Case found = find(drawing, part, chance.whole(0, 3), chance);
+        Board board = found.placing().board();
+        String ends = found.endForEnd() ? "end for end clears it" : "end for end does not clear it";
+        String faces = found.faceOver() ? "face over clears it" : "face over does not clear it";
+        String truth = Say.capital(ends) + "; " + faces + ".";
+        int right = (found.endForEnd() ? 0 : 2) + (found.endForEnd() == found.faceOver() ? 0 : 1);
+        List<Offer> offers = List.of(
+                Offer.words("Either: end for end, or face over", truth),
+                Offer.words("Only end for end", truth),
+                Offer.words("Neither: it needs another remedy, or another board", truth),
+                Offer.words("Only face over", truth));
+        List<Cut> cuts = found.placing().cuts();
+        BoardPicture picture = KnotFouls.laid(BoardPicture.of(board), cuts, null);
+        return new Question.Draft(
+                given(found.placing()),
+                "Which single turn makes every knot keep its margin from the cuts: end for end about the board's"
+                        + " thickness, or face over about its length?",
+                Answers.choose(offers, right),
+                new Picture.Unrolled(picture),
+                reason(found, truth));
+    }
+
+    private static String given(Placing placing) {
+        Board board = placing.board();
+        List<String> knots = board.bodies().stream()
+                .filter(b -> !b.isEmpty() && !b.traces().isEmpty())
+                .map(b -> Say.of(
+                        "%s (margin %s) comes out on %s",
+                        Say.knotName(b.knot().id()),
+                        Say.mm(KnotFouls.margin(b.knot())),
+                        Say.knot(b.knot().id(), b.traces())))
+                .toList();
+        return Say.of(
+                "Board %s, %s, is meant for the %s, and fouls as it lies: %s. To be cut out of it: %s. %s.",
+                board.id(),
+                Say.size(board.size()),
+                placing.part().name().toLowerCase(java.util.Locale.ROOT),
+                KnotFouls.facing(placing.turn()),
+                PartOfDrawing.cuts(placing.cuts(), board),
+                Say.capital(String.join("; ", knots)));
+    }
+
+    private static Question.Reason reason(Case found, String truth) {
+        Placing better = found.endForEnd()
+                ? turned(found.placing(), endForEnd(found.placing().turn()))
+                : found.faceOver()
+                        ? turned(found.placing(), faceOver(found.placing().turn()))
+                        : found.placing();
+        BoardPicture shows = KnotFouls.laid(
+                BoardPicture.of(better.board())
+                        .evidence(
+                                new Evidence(
+                                        List.of(),
+                                        List.of(),
+                                        better.board().bodies().stream()
+                                                .filter(b -> !b.isEmpty())
+                                                .map(b -> b.knot().id())
+                                                .toList()),
+                                found.endForEnd() || found.faceOver() ? Ink.SOUND : Ink.WRONG),
+                better.cuts(),
+                null);
+        String why = truth
+                + " Turned face over, a knot that goes through stays as far from the ends as it was; turned end for end, it"
+                + " goes to the other end. Measure both before deciding.";
+        return new Question.Reason(why, new Picture.Unrolled(shows));
+    }
+
+    static Placing turned(Placing placing, Turn turn) {
+        return new Placing(placing.drawing(), placing.part(), placing.board(), turn, placing.trim());
+    }
+
+    /** About the thickness: both ends and both edges change places, the faces look where they did. */
+    static Turn endForEnd(Turn turn) {
+        return new Turn(turn.x().opposite(), turn.y().opposite(), turn.z());
+    }
+
+    /** About the length: both faces and both edges change places, the ends look where they did. */
+    static Turn faceOver(Turn turn) {
+        return new Turn(turn.x(), turn.y().opposite(), turn.z().opposite());
+    }
+
+    /** Whether every knot keeps its margin; empty where it is nearer to it than {@link KnotFouls#GUARD}, either way. */
+    static Optional<Boolean> clear(Placing placing) {
+        boolean sure = true;
+        for (Knot knot : placing.board().knots()) {
+            KnotReach reach = KnotFouls.reach(knot, placing.board());
+            double margin = KnotFouls.margin(knot);
+            for (Cut cut : placing.cuts()) {
+                for (Box box : cut.boxes()) {
+                    if (reach.gap(box) >= margin + KnotFouls.GUARD) continue;
+                    if (reach.reaches(box) <= margin - KnotFouls.GUARD) return Optional.of(false);
+                    sure = false;
+                }
+            }
+        }
+        return sure ? Optional.of(true) : Optional.empty();
+    }
+
+    /** @param wanted which of the four answers is looked for first */
+    private static Case find(Drawing drawing, Part part, int wanted, Chance chance) {
+        Boards boards = Boards.of(chance, part.size(), 0.5);
+        List<Case> found = new ArrayList<>();
+        List<Turn> turns = Turn.in(part, false);
+        for (int tries = 0; tries < 400; tries++) {
+            Board board = boards.next();
+            Map<Turn, Optional<Boolean>> clear = new HashMap<>();
+            for (Turn turn : turns) {
+                clear.put(turn, clear(new Placing(drawing, part, board, turn, Trim.ALL_OFF_END_2)));
+            }
+            for (Turn turn : turns) {
+                Optional<Boolean> ends = Objects.requireNonNull(clear.get(endForEnd(turn)));
+                Optional<Boolean> faces = Objects.requireNonNull(clear.get(faceOver(turn)));
+                if (Objects.requireNonNull(clear.get(turn)).orElse(true) || ends.isEmpty() || faces.isEmpty()) continue;
+                Placing placing = new Placing(drawing, part, board, turn, Trim.ALL_OFF_END_2);
+                Case one = new Case(placing, ends.get(), faces.get());
+                if ((ends.get() ? 1 : 0) + (faces.get() ? 2 : 0) == wanted) return one;
+                found.add(one);
+            }
+            if (tries > 3 && !found.isEmpty()) return found.get(chance.whole(0, found.size() - 1));
+        }
+        if (found.isEmpty()) throw new IllegalStateException("four hundred boards, and none fouls");
+        return found.get(0);
+    }
+}
