@@ -115,8 +115,8 @@ final class FindSlip implements Maker {
         List<String> steps = steps(work);
         Slip slip = work.slip();
         for (int i = 0; i < steps.size(); i++) {
-            boolean spoilt = slip != null && slip.step() == i;
-            offers.add(Offer.words(steps.get(i), spoilt ? slip.because : right(work, i)));
+            String because = slip != null && slip.step() == i ? slip.because : right(work, i);
+            offers.add(Offer.words(steps.get(i), because));
         }
         BoardPicture picture = picture(work);
         return new Question.Draft(
