@@ -125,8 +125,9 @@ class CourseTest {
     void aidsFade() throws Exception {
         Set<Practice.Aid> left = EnumSet.allOf(Practice.Aid.class);
         for (List<Scenario> level : byLevel().values()) {
-            List<Scenario> turned =
-                    level.stream().filter(s -> s.stages().contains(Stage.TURNS) && !setsOut(s)).toList();
+            List<Scenario> turned = level.stream()
+                    .filter(s -> s.stages().contains(Stage.TURNS) && !setsOut(s))
+                    .toList();
             if (turned.isEmpty()) continue;
             Set<Practice.Aid> granted = new HashSet<>();
             turned.forEach(s -> granted.addAll(s.practice().aids()));
@@ -189,9 +190,10 @@ class CourseTest {
                 .map(MarkSheet.Entry::finding)
                 .filter(f -> f.verdict() == Verdict.WRONG || f.verdict() == Verdict.CLOSE)
                 .forEach(f -> faults.add(f.rule()));
-        assertThat(slips(file)).allSatisfy(slip -> assertThat(TOLD_BY.get(slip))
-                .as("%s, of the faults %s", slip, faults)
-                .containsAnyElementsOf(faults));
+        assertThat(slips(file))
+                .allSatisfy(slip -> assertThat(TOLD_BY.get(slip))
+                        .as("%s, of the faults %s", slip, faults)
+                        .containsAnyElementsOf(faults));
     }
 
     @Test
