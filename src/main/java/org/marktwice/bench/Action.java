@@ -150,6 +150,28 @@ public sealed interface Action {
         }
     }
 
+    /**
+     * Two boards cramped together, to be lined as a pair: {@code on} of the one lies against {@code to} of the other, with an
+     * end of each level.
+     *
+     * @param level the end of {@code board} that is level with the end {@code with} of {@code mate}
+     */
+    record Cramp(double t, String board, Surface on, String mate, Surface to, Surface level, Surface with)
+            implements OnBoard {
+        @Override
+        public String verb() {
+            return "cramp";
+        }
+    }
+
+    /** The cramp taken off a board and its mate. */
+    record Uncramp(double t, String board) implements OnBoard {
+        @Override
+        public String verb() {
+            return "uncramp";
+        }
+    }
+
     /** Pencil of an earlier step rubbed out. */
     record RubOut(double t, int step) implements Action {
         @Override

@@ -1,6 +1,7 @@
 package org.marktwice.bench;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ public final class Bench {
     private final List<Integer> takenBack;
 
     private final Map<String, BoardState> boards;
+    /** The boards that lie in a cramp, by their ids. */
+    private final Map<String, Pairing> pairs;
+
     private final boolean handedIn;
 
     private Bench(
@@ -37,18 +41,20 @@ public final class Bench {
             List<Integer> counting,
             List<Integer> takenBack,
             Map<String, BoardState> boards,
+            Map<String, Pairing> pairs,
             boolean handedIn) {
         this.scenario = scenario;
         this.log = log;
         this.counting = counting;
         this.takenBack = takenBack;
         this.boards = boards;
+        this.pairs = pairs;
         this.handedIn = handedIn;
     }
 
     /** The bench before anything was done. */
     public static Bench of(Scenario scenario) {
-        return new Bench(scenario, List.of(), List.of(), List.of(), fresh(scenario), false);
+        return new Bench(scenario, List.of(), List.of(), List.of(), fresh(scenario), Map.of(), false);
     }
 
     /** @throws CannotDo where an action of the attempt can't be done; the message begins with its step */
@@ -70,16 +76,17 @@ public final class Bench {
         if (action instanceof Action.Undo) return afterUndo(action);
         if (action instanceof Action.Redo) return afterRedo(action);
         if (action instanceof Action.HandIn) {
-            return new Bench(scenario, and(log, action), counting, takenBack, boards, true);
+            return new Bench(scenario, and(log, action), counting, takenBack, boards, pairs, true);
         }
         Checks.possible(this, action);
         if (action instanceof Action.Remark) {
-            return new Bench(scenario, and(log, action), counting, takenBack, boards, false);
+            return new Bench(scenario, and(log, action), counting, takenBack, boards, pairs, false);
         }
         int step = steps() + 1;
         Map<String, BoardState> next = new LinkedHashMap<>(boards);
-        Effects.apply(next, step, action, this::action);
-        return new Bench(scenario, and(log, action), and(counting, step), List.of(), next, false);
+        Map<String, Pairing> cramped = new HashMap<>(pairs);
+        Effects.apply(next, cramped, step, action, this::action);
+        return new Bench(scenario, and(log, action), and(counting, step), List.of(), next, cramped, false);
     }
 
     private Bench afterUndo(Action undo) throws CannotDo {
@@ -103,8 +110,9 @@ public final class Bench {
 
     private Bench folded(Action action, List<Integer> count, List<Integer> back) {
         Map<String, BoardState> next = fresh(scenario);
-        for (int step : count) Effects.apply(next, step, action(step), this::action);
-        return new Bench(scenario, and(log, action), count, back, next, false);
+        Map<String, Pairing> cramped = new HashMap<>();
+        for (int step : count) Effects.apply(next, cramped, step, action(step), this::action);
+        return new Bench(scenario, and(log, action), count, back, next, cramped, false);
     }
 
     private static Map<String, BoardState> fresh(Scenario scenario) {
@@ -156,6 +164,11 @@ public final class Bench {
     /** The board of this id; empty where it is not on the rack. */
     public Optional<BoardState> find(String id) {
         return Optional.ofNullable(boards.get(id));
+    }
+
+    /** What a board lies against in the cramp; empty where it lies in none. */
+    public Optional<Pairing> paired(String board) {
+        return Optional.ofNullable(pairs.get(board));
     }
 
     /** The boards that carry this part's name and are not set aside, in the rack's order. */

@@ -101,6 +101,11 @@ final class Checks {
         } else if (action instanceof Action.Waste waste) {
             notAside();
             waste(waste);
+        } else if (action instanceof Action.Cramp cramp) {
+            notAside();
+            Cramping.possible(bench, cramp);
+        } else if (action instanceof Action.Uncramp && bench.paired(board.id()).isEmpty()) {
+            throw refused("Board %s lies in no cramp", board.id());
         }
     }
 
@@ -216,6 +221,7 @@ final class Checks {
         if (line.on().isEnd()) throw refused("A line is squared across a long surface; use the gauge on an end");
         if (line.square().isEnd()) throw refused("The stock of the square bears on a face or an edge, not on an end");
         adjoining(line.on(), line.square(), "the stock of the square bears on an adjoining surface");
+        inReach(line.on());
         String mate = line.mate();
         Double at = line.at();
         if ((mate == null) == (at == null)) throw refused("A line needs either a distance or a mate, not both");
@@ -232,7 +238,8 @@ final class Checks {
             throw refused("Step %d is no line squared across the board", step.step());
         }
         if (at != null) {
-            double x = position(line).x();
+            double x = Placed.on(state, line, id -> bench.board(id).board(), bench::action)
+                    .x();
             if (!(x >= -SLACK && x <= board.size().length() + SLACK)) {
                 throw refused(
                         "That line would lie %s mm from end 1; board %s is %s mm long",
@@ -241,27 +248,18 @@ final class Checks {
         }
     }
 
-    /** Where a line lies along the grain, and which way distances from it go on. */
-    private record Position(double x, int away) {}
-
-    private Position position(Action.Line line) {
-        Position from;
-        // the line it was struck from may be rubbed out by now; this one still lies where it was put
-        if (line.from() instanceof Action.Datum.Step s && bench.action(s.step()) instanceof Action.Line earlier) {
-            from = position(earlier);
-        } else {
-            boolean first = line.from() instanceof Action.Datum.End e && e.end() == Surface.END_1;
-            from = first ? new Position(0, +1) : new Position(board.size().length(), -1);
+    /** What lies against the other board in the cramp can't be got at. */
+    private void inReach(Surface on) throws CannotDo {
+        Optional<Pairing> pair = bench.paired(board.id());
+        if (pair.isPresent() && pair.get().touches() == on) {
+            throw refused(
+                    "%s lies against board %s: take the cramp off first",
+                    capital(on.spoken()), pair.get().there());
         }
-        return new Position(from.x() + from.away() * distance(line.at(), line.mate()), from.away());
-    }
-
-    private double distance(@Nullable Double at, @Nullable String mate) {
-        if (at != null) return at;
-        return mate == null ? 0 : bench.board(mate).board().size().thickness();
     }
 
     private void gauge(Action.Gauge gauge) throws CannotDo {
+        inReach(gauge.on());
         adjoining(gauge.on(), gauge.fence(), "the fence bears on an adjoining surface");
         double reach = board.size().along(gauge.fence().axis());
         if (!(gauge.set() > 0 && gauge.set() < reach)) {

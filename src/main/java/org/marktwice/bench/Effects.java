@@ -16,13 +16,44 @@ import org.marktwice.timber.Surface;
 final class Effects {
     private Effects() {}
 
-    /** @param actions an earlier action by its step */
-    static void apply(Map<String, BoardState> boards, int step, Action action, IntFunction<Action> actions) {
-        if (action instanceof Action.RubOut rub && actions.apply(rub.step()) instanceof Action.OnBoard pencilled) {
-            boards.computeIfPresent(pencilled.board(), (id, before) -> rubbedOut(before, rub.step()));
+    /**
+     * @param pairs the boards that lie in a cramp, each with what it lies against
+     * @param actions an earlier action by its step
+     */
+    static void apply(
+            Map<String, BoardState> boards,
+            Map<String, Pairing> pairs,
+            int step,
+            Action action,
+            IntFunction<Action> actions) {
+        if (action instanceof Action.RubOut rub) {
+            // A line struck over a pair lies on both boards.
+            boards.replaceAll((id, before) -> rubbedOut(before, rub.step()));
+        } else if (action instanceof Action.Cramp cramp) {
+            pairs.put(cramp.board(), Pairing.of(cramp));
+            pairs.put(cramp.mate(), Pairing.of(cramp).fromTheOther());
+        } else if (action instanceof Action.Uncramp off) {
+            Pairing was = pairs.remove(off.board());
+            if (was != null) pairs.remove(was.there());
         } else if (action instanceof Action.OnBoard onBoard) {
             boards.computeIfPresent(onBoard.board(), (id, before) -> after(before, step, onBoard));
+            Pairing pair = pairs.get(onBoard.board());
+            if (pair != null && onBoard instanceof Action.Line line) carry(boards, pair, step, line, actions);
         }
+    }
+
+    /** What is struck over a pair comes out on the other board too. */
+    private static void carry(
+            Map<String, BoardState> boards, Pairing pair, int step, Action.Line line, IntFunction<Action> actions) {
+        BoardState here = Objects.requireNonNull(boards.get(pair.here()));
+        BoardState there = Objects.requireNonNull(boards.get(pair.there()));
+        boolean again = line.from() instanceof Action.Datum.Step s
+                && there.struck().stream().anyMatch(d -> d.step() == s.step());
+        double x = Placed.on(
+                        here, line, id -> Objects.requireNonNull(boards.get(id)).board(), actions)
+                .x();
+        pair.on(line, here.board(), there.board(), x, again)
+                .ifPresent(l -> boards.put(pair.there(), there.struck(and(there.struck(), new Done<>(step, l)))));
     }
 
     private static BoardState after(BoardState b, int step, Action.OnBoard action) {

@@ -23,6 +23,7 @@ import org.marktwice.timber.SurfacePoint;
 /** One line of an attempt after the header: its shape and its words. Whether it can be done is the bench's to say. */
 final class ActionReader {
     private static final Surface[] ENDS = {Surface.END_1, Surface.END_2};
+    private static final Surface[] FACES = {Surface.FACE_1, Surface.FACE_2};
     private static final int MOST_STEPS = 1_000_000;
 
     private ActionReader() {}
@@ -39,6 +40,8 @@ final class ActionReader {
         LINE("board", "on", "square", "from", "at", "mate", "with"),
         GAUGE("board", "on", "fence", "set"),
         WASTE("board", "joint", "between"),
+        CRAMP("board", "on", "mate", "to", "level"),
+        UNCRAMP("board"),
         RUB_OUT("what"),
         UNDO(),
         REDO(),
@@ -98,6 +101,8 @@ final class ActionReader {
             case LINE -> line(in, t, board);
             case GAUGE -> new Action.Gauge(t, board, on(in), surface(in, "fence"), in.number("set", Range.DISTANCE));
             case WASTE -> waste(in, t, board);
+            case CRAMP -> cramp(in, t, board);
+            case UNCRAMP -> new Action.Uncramp(t, board);
             case ESTIMATE_CLEARANCE -> new Action.EstimateClearance(t, board, in.number("mm", Range.DISTANCE));
             case FAULT -> new Action.Fault(t, board, Id.WORD.read(in.need("slip")));
             default -> throw new IllegalStateException(verb.id() + " is on no board");
@@ -180,6 +185,19 @@ final class ActionReader {
                 optional(in, "at"),
                 in.has("mate") ? Id.BOARD.read(in.need("mate")) : null,
                 Values.word(in.need("with"), Marker.values(), Marker::id));
+    }
+
+    private static Action cramp(Fields in, double t, String board) throws FileRefused {
+        Json level = in.need("level");
+        List<Surface> two =
+                Values.list(level, "two ends that are level", 0, json -> Values.word(json, ENDS, Surface::id));
+        if (two.size() != 2) throw level.place().refuse("expected two ends that are level, found " + two.size());
+        String mate = Id.BOARD.read(in.need("mate"));
+        return new Action.Cramp(t, board, face(in, "on"), mate, face(in, "to"), two.get(0), two.get(1));
+    }
+
+    private static Surface face(Fields in, String name) throws FileRefused {
+        return Values.word(in.need(name), FACES, Surface::id);
     }
 
     private static Action.Datum datum(Json json) throws FileRefused {

@@ -89,6 +89,11 @@ public final class ActionWriter {
             out.put("on", a.on().id());
             out.put("fence", a.fence().id());
             out.put("set", a.set());
+        } else if (action instanceof Action.Cramp a) {
+            out.put("on", a.on().id());
+            out.put("mate", a.mate());
+            out.put("to", a.to().id());
+            out.put("level", List.of(a.level().id(), a.with().id()));
         } else if (action instanceof Action.Waste a) {
             out.put("joint", a.joint());
             out.put("between", List.of(step(a.between()), step(a.and())));

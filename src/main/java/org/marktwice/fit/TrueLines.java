@@ -28,6 +28,7 @@ public final class TrueLines {
     private final Hand hand;
     private final Tools tools;
     private final Map<Integer, Placed> placed = new HashMap<>();
+    private final Map<Integer, Action.OnBoard> own = new HashMap<>();
     private final List<TrueLine> standing;
 
     /** @param away which way distances from it go on: +1 towards end-2 */
@@ -39,6 +40,7 @@ public final class TrueLines {
         this.machined = new Machined(board);
         this.hand = hand;
         this.tools = tools;
+        state.struck().forEach(done -> own.put(done.step(), done.action()));
         this.standing = state.struck().stream()
                 .flatMap(done -> line(done.step()).stream())
                 .toList();
@@ -75,11 +77,17 @@ public final class TrueLines {
 
     /** The line of a step, whether or not it has been rubbed out since: others may have been measured from it. */
     private Optional<TrueLine> line(int step) {
-        Action action = bench.action(step);
+        Action action = action(step);
         if (action instanceof Action.Line line)
             return Optional.of(placed(step, line).line());
         if (action instanceof Action.Gauge gauge) return Optional.of(gauged(step, gauge));
         return Optional.empty();
+    }
+
+    /** What a step left on this board; one that struck a line over a pair left another on each. */
+    private Action action(int step) {
+        Action here = own.get(step);
+        return here == null ? bench.action(step) : here;
     }
 
     private Placed placed(int step, Action.Line line) {
@@ -100,7 +108,7 @@ public final class TrueLines {
         double from;
         double meantFrom;
         int away;
-        if (line.from() instanceof Action.Datum.Step s && bench.action(s.step()) instanceof Action.Line earlier) {
+        if (line.from() instanceof Action.Datum.Step s && action(s.step()) instanceof Action.Line earlier) {
             Placed source = placed(s.step(), earlier);
             from = at(source.line(), on, stock);
             meantFrom = source.line().meant();

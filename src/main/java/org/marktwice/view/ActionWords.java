@@ -62,17 +62,31 @@ final class ActionWords {
 
     private String onBoardSettingOut(Action.OnBoard action) {
         if (action instanceof Action.Line a) {
-            String where = a.mate() != null ? "from board " + a.mate() : a.at() == null ? "" : mm(a.at()) + " on";
-            return a.with().spoken() + " line squared across " + a.on().spoken() + " " + where + ", stock on "
+            return a.with().spoken() + " line squared across " + a.on().spoken() + ", " + distance(a) + ", stock on "
                     + a.square().spoken();
         }
         if (action instanceof Action.Gauge a) {
             return "gauged " + mm(a.set()) + " on " + a.on().spoken() + ", fence on "
                     + a.fence().spoken();
         }
+        if (action instanceof Action.Cramp a) {
+            return "cramped to board " + a.mate() + ", " + a.on().spoken() + " against its " + a.to().spoken() + ", "
+                    + a.level().spoken() + " level with its " + a.with().spoken();
+        }
+        if (action instanceof Action.Uncramp) return "taken out of the cramp";
         if (action instanceof Action.Waste a)
             return "waste shaded between the lines of steps " + a.between() + " and " + a.and();
         return action.verb();
+    }
+
+    /** {@code 86 mm from end 2}, {@code round from the line of step 7}, {@code from board D held against …}. */
+    private static String distance(Action.Line line) {
+        String from = line.from() instanceof Action.Datum.End end
+                ? end.end().spoken()
+                : "the line of step " + ((Action.Datum.Step) line.from()).step();
+        if (line.mate() != null) return "from board " + line.mate() + " held against " + from;
+        double at = line.at() == null ? 0 : line.at();
+        return at == 0 ? "round from " + from : mm(at) + " from " + from;
     }
 
     private static String estimate(Action.Estimate estimate) {

@@ -219,6 +219,14 @@ class RoundTripTest {
             return new Shape(number(-2, 2), number(-2, 2), number(-2, 2), 0, number(-2, 2), square);
         }
 
+        Surface face() {
+            return flip() ? Surface.FACE_1 : Surface.FACE_2;
+        }
+
+        Surface end() {
+            return flip() ? Surface.END_1 : Surface.END_2;
+        }
+
         Surface surface() {
             return of(Surface.values());
         }
@@ -265,6 +273,8 @@ class RoundTripTest {
                     () -> line(t),
                     () -> new Action.Gauge(t, "A", surface(), surface(), number(0, 40)),
                     () -> new Action.Waste(t, "A", "left-housing", step(), step()),
+                    () -> new Action.Cramp(t, "A", face(), "C", face(), end(), end()),
+                    () -> new Action.Uncramp(t, "A"),
                     () -> new Action.RubOut(t, step()),
                     () -> new Action.Undo(t),
                     () -> new Action.Redo(t),

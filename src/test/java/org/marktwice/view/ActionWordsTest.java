@@ -62,7 +62,7 @@ class ActionWordsTest {
                                 80.0,
                                 null,
                                 Marker.KNIFE),
-                        "Board A: knife line squared across face 1 80 mm on, stock on edge 1"),
+                        "Board A: knife line squared across face 1, 80 mm from end 1, stock on edge 1"),
                 Arguments.of(
                         new Action.Gauge(0, "A", Surface.EDGE_1, Surface.FACE_1, 6),
                         "Board A: gauged 6 mm on edge 1, fence on face 1"),

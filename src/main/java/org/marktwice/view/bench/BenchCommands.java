@@ -27,6 +27,8 @@ public final class BenchCommands {
     public static final Command GAUGE = bench("gauge", "Gauge", "G", "Run a line along with the marking gauge");
     public static final Command MATE =
             bench("mate", "From the mate", "I", "Hold another board in place and strike a line from it");
+    public static final Command CRAMP = bench(
+            "cramp", "Cramp a pair", "C", "Cramp two boards face to face, to line them as a pair; or take it off");
     public static final Command WASTE = bench("waste", "Shade waste", "V", "Shade the waste between two lines");
     public static final Command RUB_OUT = bench("rub-out", "Rub out", "R", "Rub out pencil");
     public static final Command PUT_DOWN = bench("put-down", "Put down", "ESCAPE", "Put the tool down");
@@ -47,11 +49,12 @@ public final class BenchCommands {
             LINE,
             GAUGE,
             MATE,
+            CRAMP,
             WASTE,
             RUB_OUT);
 
     /** What is of use only where joints are set out. */
-    public static final List<Command> SETTING_OUT = List.of(LINE, GAUGE, MATE, WASTE);
+    public static final List<Command> SETTING_OUT = List.of(LINE, GAUGE, MATE, CRAMP, WASTE);
 
     public static final Command MARKER =
             bench("marker", "Knife or pencil", "K", "Strike lines with the knife, or with the pencil");

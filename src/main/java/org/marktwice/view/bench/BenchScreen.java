@@ -168,6 +168,7 @@ public final class BenchScreen extends JPanel {
         takeSettingOut(BenchCommands.LINE, new LineTool(model));
         takeSettingOut(BenchCommands.GAUGE, new GaugeTool(model));
         takeSettingOut(BenchCommands.MATE, new MateTool(model));
+        takeSettingOut(BenchCommands.CRAMP, new CrampTool(model));
         takeSettingOut(BenchCommands.WASTE, new WasteTool(model, chooser));
         take(BenchCommands.RUB_OUT, new RubOutTool(model));
         add(BenchCommands.MARKER, model::takeOtherMarker);

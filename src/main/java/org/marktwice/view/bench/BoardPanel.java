@@ -76,7 +76,8 @@ final class BoardPanel extends Sheet {
         if (!way.getText().equals(lies)) way.setText(lies);
         view.getAccessibleContext().setAccessibleName("Board " + id + ", " + way.getText());
         view.getAccessibleContext()
-                .setAccessibleDescription(BoardReport.of(model.session().scenario(), state, model.placing()));
+                .setAccessibleDescription(
+                        BoardReport.of(model.session().scenario(), state, model.placing(), model.lines()));
         words.refresh();
         // They keep their room, so that nothing moves when a tool is taken up.
         settle.setVisible(model.trial().isPresent());

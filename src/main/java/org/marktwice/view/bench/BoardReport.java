@@ -8,6 +8,7 @@ import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
+import org.marktwice.fit.TrueLine;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
@@ -17,8 +18,11 @@ import org.marktwice.timber.Trace;
 public final class BoardReport {
     private BoardReport() {}
 
-    /** @param placing the board in the job, where it lies there */
-    public static String of(Scenario scenario, BoardState state, Optional<Placing> placing) {
+    /**
+     * @param placing the board in the job, where it lies there
+     * @param struck the lines on it, as they really lie
+     */
+    static String of(Scenario scenario, BoardState state, Optional<Placing> placing, List<TrueLine> struck) {
         List<String> lines = new ArrayList<>();
         Board board = state.board();
         lines.add("Board " + board.id() + ", "
@@ -29,7 +33,10 @@ public final class BoardReport {
             lines.add(Words.capital(Words.turned(state, p.part(), p.turn(), true)));
             lines.add(Words.capital(TurnTool.trimWords(p.off(Surface.END_1), p.surplus())));
         });
-        for (Surface surface : Surface.values()) surface(lines, state, surface);
+        for (Surface surface : Surface.values()) {
+            surface(lines, state, surface);
+            struck.stream().filter(l -> l.on() == surface).forEach(l -> lines.add("  " + line(l)));
+        }
         if (!readings(state).isEmpty()) {
             lines.add("");
             lines.add("What the tools read");
@@ -58,6 +65,17 @@ public final class BoardReport {
         for (Trace trace : state.board().traces(surface)) {
             lines.add("  " + Words.trace(state.board(), trace) + ", " + where(trace));
         }
+    }
+
+    /** {@code line across, 98 mm from end 1 at edge 1, 98.4 mm at edge 2}. */
+    private static String line(TrueLine line) {
+        String from = line.isSquared() ? " from end 1" : line.axis() == 1 ? " from edge 1" : " from face 2";
+        String at = line.isSquared() ? "line across, " : "gauge line, ";
+        if (Math.abs(line.lean()) < 0.05) return at + Reading.mm(line.middle()) + from;
+        Surface low = Surface.on(line.runs(), -1);
+        Surface high = Surface.on(line.runs(), +1);
+        return at + Reading.mm(line.low()) + from + " at " + low.spoken() + ", " + Reading.mm(line.high()) + " at "
+                + high.spoken();
     }
 
     private static String where(Trace trace) {

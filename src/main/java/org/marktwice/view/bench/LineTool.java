@@ -273,7 +273,7 @@ final class LineTool implements BenchTool {
         if (carried.isPresent())
             return line(surface, new Datum.Step(carried.get().step()), 0);
         double from = Setting.place(board(), datum(), model.lines(), stockNow());
-        double distance = Setting.away(model.session().bench(), datum()) * (x - from);
+        double distance = Setting.away(model.board(), datum()) * (x - from);
         return line(surface, datum(), Math.rint(distance * 10) / 10.0 + 0.0);
     }
 
@@ -304,7 +304,17 @@ final class LineTool implements BenchTool {
                         t, line.board(), line.on(), line.square(), line.from(), line.at(), null, line.with()));
         if (!done) return;
         typed.clear();
-        if (model.callout().isEmpty()) model.say(Note.read(Words.capital(said)));
+        if (model.callout().isEmpty()) model.say(Note.read(Words.capital(said) + onBoth(line)));
+    }
+
+    /** A line over a pair lies on the other board too. */
+    private String onBoth(Action.Line line) {
+        return model.session()
+                .bench()
+                .paired(line.board())
+                .filter(p -> p.carries(line.on()))
+                .map(p -> ", and on board " + p.there())
+                .orElse("");
     }
 
     @Override
@@ -324,7 +334,7 @@ final class LineTool implements BenchTool {
                     ""));
         }
         if (onBoard) {
-            int side = Setting.away(model.session().bench(), line.from());
+            int side = Setting.away(model.board(), line.from());
             boolean round = line.from() instanceof Datum.Step && Math.abs(end - start) < 0.05;
             String says = round ? "squared round" : Reading.mm(Math.abs(end - start));
             found.add(new Overlay.SquareLaid(lands, side, line.with() == Marker.KNIFE, says));

@@ -3,13 +3,16 @@ package org.marktwice.view.bench;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
+import org.marktwice.bench.Pairing;
 import org.marktwice.bench.Tool;
 import org.marktwice.bench.ToolReading;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.timber.Light;
 import org.marktwice.timber.Pith;
+import org.marktwice.timber.Size;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.timber.TrueForm;
@@ -86,6 +89,19 @@ public sealed interface Overlay {
 
     /** Another board held in place. @param from where its near side is, along the grain */
     record MateLaid(TrueLine lands, double from, boolean knife, String says) implements Overlay {}
+
+    /**
+     * The other board of a pair.
+     *
+     * @param there its size
+     * @param made whether it lies in the cramp, or would
+     */
+    record PairLaid(Pairing pairing, Size there, boolean made, String says) implements Overlay {
+        static PairLaid of(Bench bench, Pairing pairing, boolean made) {
+            Size there = bench.board(pairing.there()).board().size();
+            return new PairLaid(pairing, there, made, (made ? "in the cramp: board " : "board ") + pairing.there());
+        }
+    }
 
     /** Waste that would be shaded. */
     record WastePicked(List<SurfacePoint> outline) implements Overlay {

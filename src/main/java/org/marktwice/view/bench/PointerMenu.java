@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.Tool;
+import org.marktwice.fit.TrueLine;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Commands.Command;
@@ -53,12 +54,36 @@ final class PointerMenu {
         test(BenchCommands.WINDING_STICKS, " on " + on.spoken(), at, Tool.WINDING_STICKS, null);
         test(BenchCommands.TRY_SQUARE, " on " + on.spoken(), at, Tool.TRY_SQUARE, x);
         test(BenchCommands.END_GRAIN, " of " + on.spoken(), at, Tool.END_GRAIN, null);
+        if (model.setsOut() && !on.isEnd()) settingOut(at);
         Optional<Pencil> pencil = Pencil.at(model.session().bench(), model.board(), at);
         pencil.ifPresent(p -> {
             separator();
             item(BenchCommands.RUB_OUT, " " + p.word(), at, t -> new Action.RubOut(t, p.step()));
         });
         separator();
+    }
+
+    /** The tool is laid where one pointed, for its reading to be seen before it strikes. */
+    private void settingOut(SurfacePoint at) {
+        separator();
+        Surface towards = MarkTool.nearestLong(model.board().board(), at);
+        lay(BenchCommands.LINE, " here, across " + at.surface().spoken(), at);
+        lay(BenchCommands.GAUGE, " with the fence on " + towards.spoken(), at);
+        List<TrueLine> lines = model.lines();
+        boolean across = lines.stream().anyMatch(TrueLine::isSquared);
+        if (across) lay(BenchCommands.MATE, " against the nearest line", at);
+        long here = lines.stream().filter(l -> l.on() == at.surface()).count();
+        if (here > 0 && lines.size() > 1) lay(BenchCommands.WASTE, " here", at);
+    }
+
+    private void lay(Command command, String where, SurfacePoint at) {
+        add(command, where, () -> {
+            run.accept(command);
+            Snap here = new Snap(at, Snap.To.NOTHING, "");
+            model.tool().ifPresent(t -> t.point(new Aim(at, here)));
+            model.moveCaret(at);
+            model.changed();
+        });
     }
 
     private void onBoard() {

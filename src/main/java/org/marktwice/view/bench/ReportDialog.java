@@ -22,7 +22,8 @@ final class ReportDialog {
         Window window = SwingUtilities.getWindowAncestor(over);
         JDialog dialog = new JDialog(window, "Board " + model.board().board().id() + " in words");
         dialog.setName("report");
-        JTextArea text = new JTextArea(BoardReport.of(model.session().scenario(), model.board(), model.placing()));
+        JTextArea text = new JTextArea(
+                BoardReport.of(model.session().scenario(), model.board(), model.placing(), model.lines()));
         text.setName("report-text");
         text.setEditable(false);
         text.setLineWrap(true);

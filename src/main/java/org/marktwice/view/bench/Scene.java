@@ -101,6 +101,8 @@ record Scene(BoardPicture picture, List<Overlay> over) {
     private static Scene over(BenchModel model, BoardPicture plain) {
         BoardPicture picture = plain.pointed(pointed(model).orElse(null));
         List<Overlay> rest = new ArrayList<>();
+        Bench bench = model.session().bench();
+        bench.paired(model.board().board().id()).ifPresent(p -> rest.add(Overlay.PairLaid.of(bench, p, true)));
         for (Overlay overlay : model.tool().map(BenchTool::overlays).orElse(List.of())) {
             if (overlay instanceof Overlay.GhostMark g) {
                 picture = picture.ghost(new Mark(g.kind(), g.on(), g.towards(), 0));

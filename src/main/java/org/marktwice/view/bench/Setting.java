@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Action.Datum;
-import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
 import org.marktwice.fit.TrueLine;
@@ -68,10 +67,14 @@ final class Setting {
     }
 
     /** Which way distances from it go on: +1 towards end 2. */
-    static int away(Bench bench, Datum datum) {
+    static int away(BoardState state, Datum datum) {
         if (datum instanceof Datum.End end) return end.end() == Surface.END_1 ? 1 : -1;
-        Action from = bench.action(((Datum.Step) datum).step());
-        return from instanceof Action.Line line ? away(bench, line.from()) : 1;
+        int step = ((Datum.Step) datum).step();
+        return state.struck().stream()
+                .filter(d -> d.step() == step && d.action() instanceof Action.Line)
+                .findFirst()
+                .map(d -> away(state, ((Action.Line) d.action()).from()))
+                .orElse(1);
     }
 
     /** {@code end 2}, {@code the line 86 mm from end 1}. */

@@ -73,6 +73,8 @@ public final class BenchSnapshots {
         shoot(only, "strike-gauge", false, 1, large, m -> gauge(m, Surface.EDGE_1));
         shoot(only, "strike-2x-gauge-dark", true, 1, new Size(1280, 800, 2), m -> gauge(m, Surface.FACE_1));
         shoot(only, "strike-mate", false, 1, large, BenchSnapshots::mate);
+        shoot(only, "strike-pair", false, 1, large, m -> pair(m, false));
+        shoot(only, "strike-cramped-dark", true, 1, small, m -> pair(m, true));
         shoot(only, "strike-waste", false, 1, large, m -> waste(m, false));
         shoot(only, "strike-shaded-dark", true, 1, small, m -> waste(m, true));
     }
@@ -108,6 +110,21 @@ public final class BenchSnapshots {
         MateTool tool = new MateTool(m);
         m.take(tool);
         m.point(aim(m, new SurfacePoint(Surface.FACE_1, 84, 50)));
+    }
+
+    private static void pair(BenchModel m, boolean made) {
+        m.select("B");
+        m.show(Surface.FACE_1);
+        CrampTool tool = new CrampTool(m);
+        m.take(tool);
+        SurfacePoint at = new SurfacePoint(Surface.FACE_1, 60, 50);
+        m.point(aim(m, at));
+        if (!made) return;
+        tool.release(aim(m, at));
+        LineTool line = new LineTool(m);
+        m.take(line);
+        m.point(aim(m, new SurfacePoint(Surface.EDGE_1, 202, 9)));
+        line.release(aim(m, new SurfacePoint(Surface.EDGE_1, 202, 9)));
     }
 
     private static void waste(BenchModel m, boolean shaded) {

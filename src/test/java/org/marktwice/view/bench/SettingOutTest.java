@@ -6,6 +6,7 @@ import static org.marktwice.view.bench.AtTheBench.at;
 
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,10 @@ class SettingOutTest {
         List<TrueLine> all =
                 TrueLines.of(bench.session.bench(), bench.board("B")).all();
         return all.get(all.size() - 1);
+    }
+
+    private static double distance(Action action) {
+        return Objects.requireNonNull(line(action).at());
     }
 
     private static Action.Line line(Action action) {
@@ -122,6 +127,26 @@ class SettingOutTest {
             assertThat(g.on()).isEqualTo(Surface.EDGE_2);
             assertThat(g.set()).isEqualTo(set);
         });
+    }
+
+    @Test
+    void a_pair_in_the_cramp_is_lined_at_once_and_comes_out_handed() {
+        bench.word("cramp");
+        assertThat(bench.window.toggleButton("tool-choice").text()).isEqualTo("With board C");
+        bench.click(bench.screen.unrolledView(), at(Surface.FACE_1, 40, 90));
+        assertThat(bench.last())
+                .isInstanceOfSatisfying(
+                        Action.Cramp.class,
+                        c -> assertThat(List.of(c.on(), c.to(), c.level(), c.with()))
+                                .containsExactly(Surface.FACE_1, Surface.FACE_1, Surface.END_1, Surface.END_2));
+        bench.word("line");
+        bench.click(bench.screen.unrolledView(), at(Surface.EDGE_1, 202, 9));
+        assertThat(bench.line()).endsWith("and on board C");
+        TrueLine other =
+                TrueLines.of(bench.session.bench(), bench.board("C")).all().get(0);
+        assertThat(other.meant()).isEqualTo(304.0 - distance(bench.last()));
+        bench.keys(KeyEvent.VK_C, KeyEvent.VK_ENTER);
+        assertThat(bench.last()).isInstanceOf(Action.Uncramp.class);
     }
 
     /** The whole housing by mouse: two lines on the face, squared round, gauged, shaded, checked. */

@@ -118,14 +118,14 @@ class WordsTest {
     @Test
     void a_board_can_be_read_as_text() {
         String report =
-                BoardReport.of(session.scenario(), board("A"), session.bench().placing(board("A")));
+                BoardReport.of(session.scenario(), board("A"), session.bench().placing(board("A")), List.of());
         assertThat(report)
                 .startsWith("Board A, Scots pine, 312 × 120 × 18 mm\nBoth marks made\nNamed Right upright\n")
                 .contains("6 mm off end 1, 6 mm off end 2")
                 .contains("face side mark, towards edge 1")
                 .contains("knot 1, face 1: ")
                 .contains("What the tools read\n");
-        assertThat(BoardReport.of(session.scenario(), board("B"), Optional.empty()))
+        assertThat(BoardReport.of(session.scenario(), board("B"), Optional.empty(), List.of()))
                 .contains("Not named yet");
     }
 
