@@ -19,6 +19,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.marktwice.classroom.Variants.Variant;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Save;
+import org.marktwice.files.Tables;
 
 /**
  * A variant of an exercise for each learner of a class, as one folder to hand out: a scenario a learner, and an index for
@@ -108,7 +109,7 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
     public static List<Entry> entries(Path folder) throws FileRefused {
         Path file = folder.resolve(INDEX);
         if (!Files.exists(file)) return List.of();
-        List<CSVRecord> lines = ClassList.lines(file);
+        List<CSVRecord> lines = Tables.read(file);
         int[] columns = new int[3];
         for (int i = 0; i < 3; i++) {
             columns[i] = lines.isEmpty()
@@ -122,9 +123,9 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
         List<Entry> entries = new ArrayList<>();
         for (CSVRecord line : lines.subList(1, lines.size())) {
             entries.add(new Entry(
-                    Cells.read(ClassList.cell(line, columns[0])),
-                    ClassList.cell(line, columns[1]),
-                    ClassList.cell(line, columns[2])));
+                    Tables.text(Tables.cell(line, columns[0])),
+                    Tables.cell(line, columns[1]),
+                    Tables.cell(line, columns[2])));
         }
         return entries;
     }
@@ -148,7 +149,7 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
             for (Given one : given) {
                 Variant v = one.variant();
                 printer.printRecord(
-                        Cells.plain(v.learner()),
+                        Tables.plain(v.learner()),
                         one.file(),
                         v.difficulty().value(),
                         target,

@@ -19,11 +19,14 @@ import org.apache.commons.csv.CSVRecord;
 import org.marktwice.bench.Attempt;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.FoundFile;
+import org.marktwice.files.RecordFile;
 import org.marktwice.files.Save;
+import org.marktwice.files.Tables;
 
 /**
  * What there is about a learner in a folder, and its deletion: attempts by their header, whatever they are called; the
- * learner's variant of a class set; the learner's lines in tables (CSV with a column "learner"). What may be about the
+ * learner's variant of a class set; the learner's lines in tables (CSV with a column "learner") and in records of finished
+ * jobs. What may be about the
  * learner but can't be told is listed, and left.
  *
  * @param files to be deleted
@@ -32,6 +35,7 @@ import org.marktwice.files.Save;
  */
 public record Forgetting(String learner, List<Path> files, List<Path> tables, List<Path> doubtful) {
     private static final String TITLE = "learner";
+    private static final String RECORD = ".record.json";
 
     public Forgetting {
         files = List.copyOf(files);
@@ -97,6 +101,7 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
             for (Path file : all) {
                 String name = name(file);
                 if (name.endsWith(".csv")) table(file);
+                else if (name.endsWith(RECORD)) record(file);
                 else if (isTheirAttempt(file)) files.add(file);
                 else if (bearsTheName(name)) doubtful.add(file);
             }
@@ -129,7 +134,7 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
 
         private void table(Path file) {
             try {
-                List<CSVRecord> lines = ClassList.lines(file);
+                List<CSVRecord> lines = Tables.read(file);
                 int column = column(lines);
                 if (column < 0 || lines.stream().skip(1).noneMatch(l -> isOf(l, column))) return;
                 tables.add(file);
@@ -146,20 +151,33 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
             }
         }
 
+        private void record(Path file) {
+            try {
+                if (RecordFile.read(file).rows().stream().anyMatch(r -> is(r.learner()))) tables.add(file);
+            } catch (FileRefused e) {
+                if (bearsTheName(name(file))) doubtful.add(file);
+            }
+        }
+
         private boolean isOf(CSVRecord line, int column) {
-            return is(Cells.read(ClassList.cell(line, column)));
+            return is(Tables.text(Tables.cell(line, column)));
         }
 
         private static int column(List<CSVRecord> lines) {
             if (lines.isEmpty()) return -1;
             for (int i = 0; i < lines.get(0).size(); i++) {
-                if (ClassList.cell(lines.get(0), i).equalsIgnoreCase(TITLE)) return i;
+                if (Tables.cell(lines.get(0), i).equalsIgnoreCase(TITLE)) return i;
             }
             return -1;
         }
 
         byte[] without(Path table) throws FileRefused {
-            List<CSVRecord> lines = ClassList.lines(table);
+            if (name(table).endsWith(RECORD)) {
+                RecordFile record = RecordFile.read(table);
+                for (RecordFile.Row row : record.rows()) if (is(row.learner())) record = record.without(row.learner());
+                return record.bytes();
+            }
+            List<CSVRecord> lines = Tables.read(table);
             int column = column(lines);
             StringBuilder text = new StringBuilder();
             try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {

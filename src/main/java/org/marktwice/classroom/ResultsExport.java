@@ -19,6 +19,7 @@ import org.marktwice.classroom.Results.Row;
 import org.marktwice.classroom.Results.SlipCount;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Save;
+import org.marktwice.files.Tables;
 
 /** Results as tables for other programs. Numbers are numbers, unrounded; what was not put to a learner is left empty. */
 public final class ResultsExport {
@@ -45,7 +46,7 @@ public final class ResultsExport {
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             for (List<@Nullable Object> line : learners(results).lines()) {
                 List<Object> cells = new ArrayList<>();
-                for (Object cell : line) cells.add(Cells.plain(cell));
+                for (Object cell : line) cells.add(Tables.plain(cell));
                 printer.printRecord(cells);
             }
         } catch (IOException e) {

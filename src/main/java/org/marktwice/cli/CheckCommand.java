@@ -72,6 +72,11 @@ final class CheckCommand implements Callable<Integer> {
         if (any instanceof AnyFile.OfScenario s) return scenario(file, s.scenario());
         if (any instanceof AnyFile.OfAttempt a) return attempt(file, a.attempt(), scenarios);
         if (any instanceof AnyFile.OfDraft d) return draft(file, d.draft());
+        if (any instanceof AnyFile.OfRecord r) {
+            console.line(file + ": fine: record of "
+                    + Text.count(r.record().rows().size(), "finished job", "finished jobs"));
+            return Exit.DONE;
+        }
         if (any instanceof AnyFile.OfRack r) return rack(file, r.rack());
         BoardFile board = ((AnyFile.OfBoard) any).board();
         console.line(file + ": fine: board " + board.board().id() + ", "

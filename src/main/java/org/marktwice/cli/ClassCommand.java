@@ -23,6 +23,7 @@ final class ClassCommand implements Runnable {
                 .addSubcommand(new ClassResultsCommand(console))
                 .addSubcommand(new ClassReteachCommand(console))
                 .addSubcommand(new ClassAllotCommand(console))
+                .addSubcommand(new ClassRecordCommand(console))
                 .addSubcommand(new ClassForgetCommand(console));
     }
 

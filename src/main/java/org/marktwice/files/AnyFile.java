@@ -20,6 +20,8 @@ public sealed interface AnyFile {
 
     record OfRack(RackFile rack) implements AnyFile {}
 
+    record OfRecord(RecordFile record) implements AnyFile {}
+
     static AnyFile read(Path file) throws FileRefused {
         String name = file.toString();
         byte[] bytes = Bytes.read(file);
@@ -27,6 +29,7 @@ public sealed interface AnyFile {
             case SCENARIO -> new OfScenario(ScenarioFile.read(name, bytes));
             case ATTEMPT -> new OfAttempt(AttemptFile.read(name, bytes));
             case BOARD -> new OfBoard(BoardFile.read(name, bytes));
+            case RECORD -> new OfRecord(RecordFile.read(name, bytes));
             case RACK -> new OfRack(RackFile.read(name, bytes));
             case DRAFT -> new OfDraft(DraftFile.read(name, bytes));
         };
@@ -64,6 +67,7 @@ public sealed interface AnyFile {
         if (name.endsWith(".jsonl")) return Format.ATTEMPT;
         if (name.endsWith(DraftFile.ENDING)) return Format.DRAFT;
         if (name.endsWith(".rack.json") || name.endsWith(".rack.csv")) return Format.RACK;
+        if (name.endsWith(".record.json") || name.endsWith(".record.csv")) return Format.RECORD;
         return name.endsWith(".board.json") ? Format.BOARD : Format.SCENARIO;
     }
 }

@@ -9,7 +9,8 @@ enum Format {
     ATTEMPT("marktwice-attempt", 1, "attempt"),
     BOARD("marktwice-board", 1, "board"),
     DRAFT("marktwice-draft", 1, "draft of a scenario"),
-    RACK("marktwice-rack", 1, "rack");
+    RACK("marktwice-rack", 1, "rack"),
+    RECORD("marktwice-record", 1, "record of finished jobs");
 
     private static final Pattern WRITTEN = Pattern.compile("(marktwice-[a-z]+)/([1-9][0-9]{0,5})");
 

@@ -8,7 +8,9 @@ enum Id {
     WORD("[a-z0-9-]", 60, "small letters, digits and hyphens"),
     BOARD("[A-Za-z0-9]", 20, "letters and digits"),
     /** Knots, and the cuts of a board file. */
-    KNOT("[A-Za-z0-9-]", 20, "letters, digits and hyphens");
+    KNOT("[A-Za-z0-9-]", 20, "letters, digits and hyphens"),
+    /** What is measured on a finished job; a joint's id with what is measured there. */
+    MEASURE("[a-z0-9-]", 80, "small letters, digits and hyphens");
 
     private final Pattern pattern;
     private final String spoken;

@@ -1,7 +1,5 @@
 package org.marktwice.files;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.timber.Board;
@@ -63,18 +59,9 @@ final class RackTable {
 
     static RackFile read(String name, byte[] bytes) throws FileRefused {
         RackTable table = new RackTable(name);
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setIgnoreEmptyLines(true)
-                .setIgnoreSurroundingSpaces(true)
-                .get();
-        try (CSVParser parser = CSVParser.parse(Bytes.text(name, bytes), format)) {
-            for (CSVRecord line : parser) {
-                if (table.columns.isEmpty()) table.head(line);
-                else table.line(line);
-            }
-        } catch (IOException | UncheckedIOException e) {
-            throw new FileRefused(name, "it can't be read as a table (CSV)");
+        for (CSVRecord line : Tables.read(name, bytes)) {
+            if (table.columns.isEmpty()) table.head(line);
+            else table.line(line);
         }
         if (table.boards.isEmpty()) throw new FileRefused(name, "there is no board in it");
         if (table.boards.size() > RackFile.MOST) throw new FileRefused(name, "more than " + RackFile.MOST + " boards");
@@ -110,18 +97,13 @@ final class RackTable {
     }
 
     private String cell(CSVRecord line, String column) {
-        Integer at = columns.get(column);
-        return at == null || at >= line.size() ? "" : line.get(at).strip();
+        return Tables.cell(line, columns.getOrDefault(column, -1));
     }
 
     private double number(CSVRecord line, String column, Range range) throws FileRefused {
         String text = cell(line, column);
-        try {
-            double value = Double.parseDouble(text);
-            if (!Character.isLetter(text.charAt(text.length() - 1)) && range.contains(value)) return value;
-        } catch (NumberFormatException e) {
-            // told below with what is no number of the range
-        }
+        double value = Tables.number(text);
+        if (range.contains(value)) return value;
         throw refuse(line, column, "expected " + range.spoken() + ", found " + Words.quoted(text));
     }
 
@@ -183,12 +165,10 @@ final class RackTable {
         List<RingFit.Point> points = new ArrayList<>();
         for (String point : ring.split(";")) {
             String[] two = point.strip().split("\\s+");
-            try {
-                if (two.length != 2) throw refuse(line, "ring", expected + ", found " + Words.quoted(point));
-                points.add(new RingFit.Point(Double.parseDouble(two[0]), Double.parseDouble(two[1])));
-            } catch (NumberFormatException e) {
-                throw refuse(line, "ring", expected + ", found " + Words.quoted(point));
-            }
+            double y = Tables.number(two[0]);
+            double z = two.length == 2 ? Tables.number(two[1]) : Double.NaN;
+            if (Double.isNaN(y + z)) throw refuse(line, "ring", expected + ", found " + Words.quoted(point.strip()));
+            points.add(new RingFit.Point(y, z));
         }
         return RingFit.pith(points).orElseThrow(() -> refuse(line, "ring", expected));
     }

@@ -2,6 +2,7 @@ package org.marktwice.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.joml.Vector3d;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.JobAxis;
@@ -23,18 +24,27 @@ public record Rectangle(String first, String second, JobAxis along, JobAxis acro
     }
 
     static List<Rectangle> all(DryFit fit) {
+        return all(fit.drawing(), part -> fit.box(part.id()).orElseThrow());
+    }
+
+    /** As drawn: the two diagonals are the same. */
+    public static List<Rectangle> drawn(Drawing drawing) {
+        return all(drawing, Part::box);
+    }
+
+    private static List<Rectangle> all(Drawing drawing, Function<Part, Box> box) {
         List<Rectangle> all = new ArrayList<>();
         List<Box> known = new ArrayList<>();
-        List<Part> parts = fit.drawing().parts();
+        List<Part> parts = drawing.parts();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
                 Part first = parts.get(i);
                 Part second = parts.get(j);
-                if (!isRectangle(fit.drawing(), first, second)) continue;
+                if (!isRectangle(drawing, first, second)) continue;
                 Box outline = outline(first, second);
                 if (known.stream().anyMatch(b -> same(b, outline))) continue;
                 known.add(outline);
-                all.add(of(fit, first, second));
+                all.add(of(box, first, second));
             }
         }
         return all;
@@ -81,11 +91,11 @@ public record Rectangle(String first, String second, JobAxis along, JobAxis acro
         return a.min().distance(b.min()) <= Drawing.TOLERANCE && a.max().distance(b.max()) <= Drawing.TOLERANCE;
     }
 
-    private static Rectangle of(DryFit fit, Part first, Part second) {
+    private static Rectangle of(Function<Part, Box> box, Part first, Part second) {
         int along = first.length().ordinal();
         int across = apartAlong(first, second);
-        Box one = fit.box(first.id()).orElseThrow();
-        Box two = fit.box(second.id()).orElseThrow();
+        Box one = box.apply(first);
+        Box two = box.apply(second);
         boolean firstIsLow = first.box().min(across) < second.box().min(across);
         Box low = firstIsLow ? one : two;
         Box high = firstIsLow ? two : one;

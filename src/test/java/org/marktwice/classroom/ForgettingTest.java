@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.RecordFile;
 
 /** What there is about a learner goes, and nothing else does. */
 class ForgettingTest {
@@ -29,6 +31,10 @@ class ForgettingTest {
         put("back/AB.attempt.jsonl", Handed.by("CD", Handed.perfect(), 3));
         put("back/ABC.attempt.jsonl", Handed.by("ABC", Handed.perfect(), 4));
         put("class.csv", "form,Learner\n7b,AB\n7b,CD\n");
+        put("term.record.json", """
+                {"format": "marktwice-record/1", "scenario": "porch-shelf", "learners": [
+                 {"learner": "AB", "measured": {"across": 520}}, {"learner": "CD", "measured": {"across": 521}}]}
+                """);
         put("plain.csv", "name\nAB\n");
         put("report AB.txt", "about AB");
     }
@@ -55,7 +61,7 @@ class ForgettingTest {
                         "back/spoilt.attempt.jsonl",
                         "back/torn.attempt.jsonl",
                         "set/porch-shelf-AB.scenario.json");
-        assertThat(names(found.tables())).containsExactly("class.csv", "set/index.csv");
+        assertThat(names(found.tables())).containsExactly("class.csv", "set/index.csv", "term.record.json");
         // the file of another learner bears the name; what is in it says whose it is
         assertThat(names(found.doubtful())).containsExactly("back/AB.attempt.jsonl", "report AB.txt");
         assertThat(folder.resolve("back/essay.txt")).exists();
@@ -67,6 +73,8 @@ class ForgettingTest {
 
         assertThat(Files.readString(folder.resolve("class.csv"))).isEqualToIgnoringNewLines("form,Learner\n7b,CD\n");
         assertThat(ExerciseSet.read(folder.resolve("set")).learners()).containsExactly("CD", "ABC");
+        assertThat(RecordFile.read(folder.resolve("term.record.json")).rows())
+                .containsExactly(new RecordFile.Row("CD", Map.of("across", 521.0)));
         assertThat(folder.resolve("back/torn.attempt.jsonl")).doesNotExist();
         assertThat(folder.resolve("back/AB.attempt.jsonl")).exists();
         assertThat(folder.resolve("plain.csv")).exists();

@@ -20,6 +20,7 @@ class BrokenFilesTest {
     private static final int ATTEMPTS = 42;
     private static final int DRAFTS = 4;
     private static final int RACKS = 8;
+    private static final int RECORDS = 5;
 
     static List<String> brokenFiles() throws IOException {
         try (Stream<Path> files = Files.list(Samples.BROKEN)) {
@@ -44,7 +45,10 @@ class BrokenFilesTest {
         assertThat(brokenFiles())
                 .filteredOn(f -> f.endsWith("-broken.rack.json"))
                 .hasSize(RACKS);
-        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS + RACKS);
+        assertThat(brokenFiles())
+                .filteredOn(f -> f.endsWith("-broken.record.json"))
+                .hasSize(RECORDS);
+        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS + RACKS + RECORDS);
     }
 
     @ParameterizedTest
@@ -63,6 +67,7 @@ class BrokenFilesTest {
         if (name.endsWith(".attempt.jsonl")) AttemptFile.open(name, bytes, Samples.scenario());
         else if (name.endsWith(DraftFile.ENDING)) DraftFile.read(name, bytes);
         else if (name.endsWith(".rack.json")) RackFile.read(name, bytes);
+        else if (name.endsWith(".record.json")) RecordFile.read(name, bytes);
         else ScenarioFile.read(name, bytes);
     }
 }

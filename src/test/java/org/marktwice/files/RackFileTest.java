@@ -75,6 +75,15 @@ class RackFileTest {
         assertThat(again.bytes()).isEqualTo(bytes);
     }
 
+    @Test
+    void semicolonsAndDecimalCommasAreTakenToo() throws FileRefused {
+        String table = Samples.text(TABLE).replace("; ", "/").replace(',', ';').replace("/", " ; ");
+        String european = table.replace("150;70;18;15", "150,0;70,0;18;15")
+                .replaceAll("\"?0 4 ; 65 9 ; 130 5\"?", "\"0 4; 65 9; 130 5\"");
+
+        assertThat(RackFile.read("x.csv", Samples.utf8(european))).isEqualTo(sample(TABLE));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             board,species,         | boards,species,            | x.csv:1: unknown column "boards": did you mean "board"?
@@ -84,7 +93,7 @@ class RackFileTest {
             ,k1,face-2,            | ,k1,face-1,                | x.csv:3: on: knot k1 shows on face-1 twice
             12,60,-40,             | 12,,,                      | x.csv:2: pith-y: a board with knots needs its pith, or three points of a ring, in its first line
             13,yes                 | 13,perhaps                 | x.csv:4: dead: expected yes or no, found "perhaps"
-            0 4; 65 9              | 0 4; 65                    | x.csv:4: ring: expected three points or more of one ring that bends, such as "0 4; 50 9; 100 5", found " 65"
+            0 4; 65 9              | 0 4; 65                    | x.csv:4: ring: expected three points or more of one ring that bends, such as "0 4; 50 9; 100 5", found "65"
             100,40,14              | 100,400,14                 | x.csv:4: u: the middle lies off face-1, which is 310 by 130 mm
             norway-spruce          | spruce                     | x.csv:5: species: expected scots-pine, norway-spruce, red-pine, eastern-white-pine, ponderosa-pine, lodgepole-pine, sitka-spruce, douglas-fir, sugar-maple, american-beech, white-ash, black-cherry, yellow-poplar or black-walnut, found "spruce"
             """)

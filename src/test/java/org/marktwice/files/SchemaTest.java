@@ -28,6 +28,7 @@ class SchemaTest {
     static final Schema DRAFT = schema("draft");
     static final Schema BOARD = schema("board");
     static final Schema RACK = schema("rack");
+    static final Schema RECORD = schema("record");
     static final Schema LINE = schema("attempt-line");
 
     /** Sense, not shape: what parts, knots, ids and steps have to do with one another no schema can say. */
@@ -73,7 +74,8 @@ class SchemaTest {
             "rack-straight-ring",
             "rack-knot-off-the-board",
             "rack-twice-on-one-face",
-            "rack-duplicate-board");
+            "rack-duplicate-board",
+            "record-learner-twice");
 
     /** No JSON at all, or a number that the validator's own reader takes for infinite. */
     private static final Set<String> NOT_JSON = Set.of(
@@ -158,6 +160,7 @@ class SchemaTest {
 
     private static Schema ofKind(String name) {
         if (name.endsWith(".rack.json")) return RACK;
+        if (name.endsWith(".record.json")) return RECORD;
         return name.endsWith(DraftFile.ENDING) ? DRAFT : SCENARIO;
     }
 
