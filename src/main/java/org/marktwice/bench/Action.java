@@ -134,6 +134,32 @@ public sealed interface Action {
         }
     }
 
+    /**
+     * A line struck across a surface at an angle, with the sliding bevel.
+     *
+     * @param stock the surface that the bevel's stock bears on
+     * @param at where the line begins at the stock's arris, from {@code from}
+     * @param degrees between the stock, as it runs towards end-2, and the line; 90 is square
+     */
+    record Bevel(
+            double t,
+            String board,
+            Surface on,
+            Surface stock,
+            Datum from,
+            double at,
+            double degrees,
+            Marker with)
+            implements OnBoard {
+        /** Flatter than this, or as far from 180, a bevel isn't set. */
+        public static final double FLATTEST = 5;
+
+        @Override
+        public String verb() {
+            return "bevel";
+        }
+    }
+
     /** A line run along with the marking gauge, its fence on a surface. */
     record Gauge(double t, String board, Surface on, Surface fence, double set) implements OnBoard {
         @Override

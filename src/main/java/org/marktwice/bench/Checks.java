@@ -95,6 +95,9 @@ final class Checks {
         } else if (action instanceof Action.Line line) {
             notAside();
             line(line);
+        } else if (action instanceof Action.Bevel bevel) {
+            notAside();
+            bevel(bevel);
         } else if (action instanceof Action.Gauge gauge) {
             notAside();
             gauge(gauge);
@@ -248,6 +251,23 @@ final class Checks {
         }
     }
 
+    private void bevel(Action.Bevel bevel) throws CannotDo {
+        double flattest = Action.Bevel.FLATTEST;
+        if (!(bevel.degrees() >= flattest && bevel.degrees() <= 180 - flattest)) {
+            throw refused("A bevel is set between %s and %s degrees", mm(flattest), mm(180 - flattest));
+        }
+        // Where it begins it is bound as a squared line is.
+        line(new Action.Line(
+                bevel.t(),
+                bevel.board(),
+                bevel.on(),
+                bevel.stock(),
+                bevel.from(),
+                bevel.at(),
+                null,
+                bevel.with()));
+    }
+
     /** What lies against the other board in the cramp can't be got at. */
     private void inReach(Surface on) throws CannotDo {
         Optional<Pairing> pair = bench.paired(board.id());
@@ -295,7 +315,7 @@ final class Checks {
         Action.OnBoard found = standingAt(step);
         if (found != null) return found;
         Action there = bench.action(step);
-        if (!(there instanceof Action.Line || there instanceof Action.Gauge)) {
+        if (!(there instanceof Action.Line || there instanceof Action.Gauge || there instanceof Action.Bevel)) {
             throw refused("Step %d is no line", step);
         }
         if (there instanceof Action.OnBoard other && !other.board().equals(board.id())) {

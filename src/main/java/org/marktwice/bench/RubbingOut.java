@@ -14,6 +14,9 @@ final class RubbingOut {
         if (action instanceof Action.Line line && line.with() == Marker.KNIFE) {
             throw refused("A knife line is cut in: it cannot be rubbed out");
         }
+        if (action instanceof Action.Bevel bevel && bevel.with() == Marker.KNIFE) {
+            throw refused("A knife line is cut in: it cannot be rubbed out");
+        }
         if (!(action instanceof Action.OnBoard pencilled) || !isPencil(action)) {
             throw refused("Step %d left no pencil to rub out", step);
         }
@@ -28,6 +31,7 @@ final class RubbingOut {
                 || action instanceof Action.FaceEdge
                 || action instanceof Action.Name
                 || action instanceof Action.Waste
+                || (action instanceof Action.Bevel bevel && bevel.with() == Marker.PENCIL)
                 || (action instanceof Action.Line line && line.with() == Marker.PENCIL);
     }
 

@@ -38,6 +38,7 @@ final class ActionReader {
         TURN("board", "facing", "trim"),
         SET_ASIDE("board", "because"),
         LINE("board", "on", "square", "from", "at", "mate", "with"),
+        BEVEL("board", "on", "stock", "from", "at", "degrees", "with"),
         GAUGE("board", "on", "fence", "set"),
         WASTE("board", "joint", "between"),
         CRAMP("board", "on", "mate", "to", "level"),
@@ -99,6 +100,7 @@ final class ActionReader {
             case SET_ASIDE ->
                 new Action.SetAside(t, board, Values.word(in.need("because"), Reason.values(), Reason::id));
             case LINE -> line(in, t, board);
+            case BEVEL -> bevel(in, t, board);
             case GAUGE -> new Action.Gauge(t, board, on(in), surface(in, "fence"), in.number("set", Range.DISTANCE));
             case WASTE -> waste(in, t, board);
             case CRAMP -> cramp(in, t, board);
@@ -184,6 +186,18 @@ final class ActionReader {
                 datum(in.need("from")),
                 optional(in, "at"),
                 in.has("mate") ? Id.BOARD.read(in.need("mate")) : null,
+                Values.word(in.need("with"), Marker.values(), Marker::id));
+    }
+
+    private static Action bevel(Fields in, double t, String board) throws FileRefused {
+        return new Action.Bevel(
+                t,
+                board,
+                on(in),
+                surface(in, "stock"),
+                datum(in.need("from")),
+                in.number("at", Range.POSITION),
+                in.number("degrees", Range.BEVEL),
                 Values.word(in.need("with"), Marker.values(), Marker::id));
     }
 

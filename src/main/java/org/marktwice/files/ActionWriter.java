@@ -85,6 +85,13 @@ public final class ActionWriter {
             out.put("because", a.because().id());
         } else if (action instanceof Action.Line a) {
             struck(a, out);
+        } else if (action instanceof Action.Bevel a) {
+            out.put("on", a.on().id());
+            out.put("stock", a.stock().id());
+            out.put("from", datum(a.from()));
+            out.put("at", a.at());
+            out.put("degrees", a.degrees());
+            out.put("with", a.with().id());
         } else if (action instanceof Action.Gauge a) {
             out.put("on", a.on().id());
             out.put("fence", a.fence().id());

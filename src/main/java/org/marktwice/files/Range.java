@@ -15,6 +15,9 @@ record Range(double least, double most, boolean above, boolean below) {
     static final Range SIZE = new Range(0, FAR, true, false);
     static final Range POSITION = of(-FAR, FAR);
     static final Range DISTANCE = of(0, FAR);
+    /** Degrees that a sliding bevel is set to. */
+    static final Range BEVEL = of(5, 175);
+
     static final Range PERCENT = of(0, 100);
     /** Seconds: more than a year. */
     static final Range TIME = of(0, 1e8);

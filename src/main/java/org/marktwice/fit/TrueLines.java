@@ -70,6 +70,11 @@ public final class TrueLines {
         return squared(bench.steps() + 1, line).line();
     }
 
+    /** Where a line at an angle would land if it were struck now, as the next step. */
+    public TrueLine trial(Action.Bevel bevel) {
+        return bevelled(bench.steps() + 1, bevel);
+    }
+
     /** Where a gauge line would land if it were struck now, as the next step. */
     public TrueLine trial(Action.Gauge gauge) {
         return gauged(bench.steps() + 1, gauge);
@@ -81,6 +86,7 @@ public final class TrueLines {
         if (action instanceof Action.Line line)
             return Optional.of(placed(step, line).line());
         if (action instanceof Action.Gauge gauge) return Optional.of(gauged(step, gauge));
+        if (action instanceof Action.Bevel bevel) return Optional.of(bevelled(step, bevel));
         return Optional.empty();
     }
 
@@ -132,6 +138,31 @@ public final class TrueLines {
                 meantFrom + away * distance(line),
                 stock);
         return new Placed(struck, away);
+    }
+
+    /** Squared where it begins, and as much out of square as the bevel is set. */
+    private TrueLine bevelled(int step, Action.Bevel bevel) {
+        Action.Line square = new Action.Line(
+                bevel.t(),
+                bevel.board(),
+                bevel.on(),
+                bevel.stock(),
+                bevel.from(),
+                bevel.at(),
+                null,
+                bevel.with());
+        TrueLine from = squared(step, square).line();
+        double across = board.size().along(bevel.stock().axis());
+        double on = across / Math.tan(Math.toRadians(bevel.degrees()));
+        boolean lowAtStock = bevel.stock().sign() < 0;
+        return new TrueLine(
+                step,
+                from.on(),
+                from.axis(),
+                from.low() + (lowAtStock ? 0 : on),
+                from.high() + (lowAtStock ? on : 0),
+                from.meant(),
+                from.reference());
     }
 
     /** A line carried on from an earlier one at no distance: squared round, not measured. */

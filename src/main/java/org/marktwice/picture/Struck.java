@@ -52,11 +52,16 @@ public sealed interface Struck {
                 if (one.isEmpty() || other.isEmpty()) continue;
                 out.add(new Waste(done.step(), outlines.of(waste.joint(), one.get(), other.get())));
             } else {
-                Marker with = done.action() instanceof Action.Line line ? line.with() : Marker.KNIFE;
-                lines.at(done.step()).ifPresent(l -> out.add(line(l, state.board(), with)));
+                lines.at(done.step()).ifPresent(l -> out.add(line(l, state.board(), marker(done.action()))));
             }
         }
         return List.copyOf(out);
+    }
+
+    /** The spur of a gauge scratches a line in, as a knife does. */
+    private static Marker marker(Action action) {
+        if (action instanceof Action.Line line) return line.with();
+        return action instanceof Action.Bevel bevel ? bevel.with() : Marker.KNIFE;
     }
 
     /** A line as it runs from one side of its surface to the other. */

@@ -271,6 +271,7 @@ class RoundTripTest {
                             flip() ? null : new Trim(flip() ? Surface.END_1 : Surface.END_2, number(0, 20))),
                     () -> new Action.SetAside(t, "A", of(Reason.values())),
                     () -> line(t),
+                    () -> bevel(t),
                     () -> new Action.Gauge(t, "A", surface(), surface(), number(0, 40)),
                     () -> new Action.Waste(t, "A", "left-housing", step(), step()),
                     () -> new Action.Cramp(t, "A", face(), "C", face(), end(), end()),
@@ -286,6 +287,12 @@ class RoundTripTest {
                     () -> new Action.TakeOver(t, random.nextInt(1000)),
                     () -> new Action.Fault(t, "A", "two-lefts"));
             return all.get(random.nextInt(all.size())).get();
+        }
+
+        private Action bevel(double t) {
+            Action.Datum from = flip() ? new Action.Datum.Step(step()) : new Action.Datum.End(end());
+            return new Action.Bevel(
+                    t, "A", surface(), surface(), from, number(0, 400), number(5, 175), of(Marker.values()));
         }
 
         private Action line(double t) {

@@ -66,6 +66,22 @@ class ActionWordsTest {
                 Arguments.of(
                         new Action.Gauge(0, "A", Surface.EDGE_1, Surface.FACE_1, 6),
                         "Board A: gauged 6 mm on edge 1, fence on face 1"),
+                Arguments.of(
+                        new Action.Bevel(
+                                0,
+                                "A",
+                                Surface.FACE_1,
+                                Surface.EDGE_1,
+                                new Action.Datum.End(Surface.END_2),
+                                50,
+                                80.5,
+                                Marker.PENCIL),
+                        "Board A: pencil line at 80.5° across face 1, 50 mm from end 2, stock on edge 1"),
+                Arguments.of(
+                        new Action.Cramp(
+                                0, "A", Surface.FACE_1, "C", Surface.FACE_1, Surface.END_1, Surface.END_2),
+                        "Board A: cramped to board C, face 1 against its face 1, end 1 level with its end 2"),
+                Arguments.of(new Action.Uncramp(0, "A"), "Board A: taken out of the cramp"),
                 Arguments.of(new Action.RubOut(0, 3), "Rubbed out the pencil of step 3"),
                 Arguments.of(new Action.Undo(0), "Took the last step back"),
                 Arguments.of(new Action.Redo(0), "Did it again after all"),

@@ -25,6 +25,8 @@ public final class BenchCommands {
     public static final Command LINE =
             bench("line", "Square a line", "L", "Strike a line across the board with rule and try-square");
     public static final Command GAUGE = bench("gauge", "Gauge", "G", "Run a line along with the marking gauge");
+    public static final Command BEVEL =
+            bench("bevel", "Bevel", "B", "Strike a line at an angle with the sliding bevel");
     public static final Command MATE =
             bench("mate", "From the mate", "I", "Hold another board in place and strike a line from it");
     public static final Command CRAMP = bench(
@@ -47,6 +49,7 @@ public final class BenchCommands {
             TRIM,
             SET_ASIDE,
             LINE,
+            BEVEL,
             GAUGE,
             MATE,
             CRAMP,
@@ -54,7 +57,7 @@ public final class BenchCommands {
             RUB_OUT);
 
     /** What is of use only where joints are set out. */
-    public static final List<Command> SETTING_OUT = List.of(LINE, GAUGE, MATE, CRAMP, WASTE);
+    public static final List<Command> SETTING_OUT = List.of(LINE, BEVEL, GAUGE, MATE, CRAMP, WASTE);
 
     public static final Command MARKER =
             bench("marker", "Knife or pencil", "K", "Strike lines with the knife, or with the pencil");

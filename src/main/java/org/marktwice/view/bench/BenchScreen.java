@@ -166,6 +166,7 @@ public final class BenchScreen extends JPanel {
         take(BenchCommands.TRIM, new TurnTool(model, true));
         add(BenchCommands.SET_ASIDE, this::setAside);
         takeSettingOut(BenchCommands.LINE, new LineTool(model));
+        takeSettingOut(BenchCommands.BEVEL, new BevelTool(model));
         takeSettingOut(BenchCommands.GAUGE, new GaugeTool(model));
         takeSettingOut(BenchCommands.MATE, new MateTool(model));
         takeSettingOut(BenchCommands.CRAMP, new CrampTool(model));

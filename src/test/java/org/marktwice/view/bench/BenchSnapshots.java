@@ -70,6 +70,7 @@ public final class BenchSnapshots {
             m.show(new ShapeShown(10, null));
             square(m, Surface.FACE_2, 210);
         });
+        shoot(only, "strike-bevel", false, 1, large, BenchSnapshots::bevel);
         shoot(only, "strike-gauge", false, 1, large, m -> gauge(m, Surface.EDGE_1));
         shoot(only, "strike-2x-gauge-dark", true, 1, new Size(1280, 800, 2), m -> gauge(m, Surface.FACE_1));
         shoot(only, "strike-mate", false, 1, large, BenchSnapshots::mate);
@@ -85,6 +86,14 @@ public final class BenchSnapshots {
         LineTool tool = new LineTool(m);
         m.take(tool);
         m.point(aim(m, new SurfacePoint(on, x, on.isFace() ? 60 : 9)));
+    }
+
+    private static void bevel(BenchModel m) {
+        m.select("B");
+        m.show(Surface.FACE_1);
+        BevelTool tool = new BevelTool(m);
+        m.take(tool);
+        m.point(aim(m, new SurfacePoint(Surface.FACE_1, 120, 20)));
     }
 
     private static void gauge(BenchModel m, Surface on) {

@@ -115,6 +115,25 @@ class SettingOutTest {
         assertThat(bench.line()).contains("no pencil here");
     }
 
+    /** Drawn 40 mm along and 40 mm in from the arris the bevel is set to 45°; typed, to what is typed. */
+    @Test
+    void a_bevel_is_set_by_drawing_or_typing_and_stays_set() {
+        bench.word("bevel");
+        bench.drag(bench.screen.unrolledView(), at(Surface.FACE_1, 100, 2), at(Surface.FACE_1, 140, 40));
+        assertThat(bench.last())
+                .isInstanceOfSatisfying(
+                        Action.Bevel.class, b -> assertThat(b.degrees()).isCloseTo(45, within(3.0)))
+                .isInstanceOfSatisfying(
+                        Action.Bevel.class, b -> assertThat(b.stock()).isEqualTo(Surface.EDGE_1));
+        bench.type("75");
+        bench.enter();
+        assertThat(((Action.Bevel) bench.last()).degrees()).isEqualTo(75);
+        assertThat(lastLine().lean()).isCloseTo(120 / Math.tan(Math.toRadians(75)), within(1.0));
+        bench.click(bench.screen.unrolledView(), at(Surface.FACE_1, 200, 110));
+        assertThat(((Action.Bevel) bench.last()).degrees()).isEqualTo(75);
+        assertThat(((Action.Bevel) bench.last()).stock()).isEqualTo(Surface.EDGE_2);
+    }
+
     @Test
     void the_gauge_is_set_by_drawing_and_stays_set() {
         bench.word("gauge");
