@@ -141,15 +141,7 @@ public sealed interface Action {
      * @param at where the line begins at the stock's arris, from {@code from}
      * @param degrees between the stock, as it runs towards end-2, and the line; 90 is square
      */
-    record Bevel(
-            double t,
-            String board,
-            Surface on,
-            Surface stock,
-            Datum from,
-            double at,
-            double degrees,
-            Marker with)
+    record Bevel(double t, String board, Surface on, Surface stock, Datum from, double at, double degrees, Marker with)
             implements OnBoard {
         /** Flatter than this, or as far from 180, a bevel isn't set. */
         public static final double FLATTEST = 5;

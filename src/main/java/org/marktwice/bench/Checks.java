@@ -258,14 +258,7 @@ final class Checks {
         }
         // Where it begins it is bound as a squared line is.
         line(new Action.Line(
-                bevel.t(),
-                bevel.board(),
-                bevel.on(),
-                bevel.stock(),
-                bevel.from(),
-                bevel.at(),
-                null,
-                bevel.with()));
+                bevel.t(), bevel.board(), bevel.on(), bevel.stock(), bevel.from(), bevel.at(), null, bevel.with()));
     }
 
     /** What lies against the other board in the cramp can't be got at. */

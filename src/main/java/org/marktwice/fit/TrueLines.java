@@ -143,14 +143,7 @@ public final class TrueLines {
     /** Squared where it begins, and as much out of square as the bevel is set. */
     private TrueLine bevelled(int step, Action.Bevel bevel) {
         Action.Line square = new Action.Line(
-                bevel.t(),
-                bevel.board(),
-                bevel.on(),
-                bevel.stock(),
-                bevel.from(),
-                bevel.at(),
-                null,
-                bevel.with());
+                bevel.t(), bevel.board(), bevel.on(), bevel.stock(), bevel.from(), bevel.at(), null, bevel.with());
         TrueLine from = squared(step, square).line();
         double across = board.size().along(bevel.stock().axis());
         double on = across / Math.tan(Math.toRadians(bevel.degrees()));

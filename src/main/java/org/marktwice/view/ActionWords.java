@@ -69,8 +69,9 @@ final class ActionWords {
             String from = a.from() instanceof Action.Datum.End end
                     ? end.end().spoken()
                     : "the line of step " + ((Action.Datum.Step) a.from()).step();
-            return a.with().spoken() + " line at " + SheetModel.number(a.degrees()) + "° across " + a.on().spoken() + ", "
-                    + mm(a.at()) + " from " + from + ", stock on " + a.stock().spoken();
+            return a.with().spoken() + " line at " + SheetModel.number(a.degrees()) + "° across " + a.on().spoken()
+                    + ", " + mm(a.at()) + " from " + from + ", stock on "
+                    + a.stock().spoken();
         }
         if (action instanceof Action.Gauge a) {
             return "gauged " + mm(a.set()) + " on " + a.on().spoken() + ", fence on "

@@ -152,12 +152,10 @@ class CannotDoTest {
                         new Action.Line(1, "A", FACE_1, EDGE_1, new Action.Datum.End(END_1), 5.0, "D", Marker.KNIFE),
                         "A line needs either a distance or a mate, not both"),
                 arguments(
-                        new Action.Bevel(
-                                1, "A", FACE_1, EDGE_1, new Action.Datum.End(END_1), 5.0, 3, Marker.KNIFE),
+                        new Action.Bevel(1, "A", FACE_1, EDGE_1, new Action.Datum.End(END_1), 5.0, 3, Marker.KNIFE),
                         "A bevel is set between 5 and 175 degrees"),
                 arguments(
-                        new Action.Bevel(
-                                1, "A", END_1, FACE_1, new Action.Datum.End(END_1), 5.0, 45, Marker.KNIFE),
+                        new Action.Bevel(1, "A", END_1, FACE_1, new Action.Datum.End(END_1), 5.0, 45, Marker.KNIFE),
                         "A line is squared across a long surface; use the gauge on an end"),
                 arguments(
                         gauge("A", EDGE_1, EDGE_2, 6),

@@ -78,8 +78,7 @@ class ActionWordsTest {
                                 Marker.PENCIL),
                         "Board A: pencil line at 80.5° across face 1, 50 mm from end 2, stock on edge 1"),
                 Arguments.of(
-                        new Action.Cramp(
-                                0, "A", Surface.FACE_1, "C", Surface.FACE_1, Surface.END_1, Surface.END_2),
+                        new Action.Cramp(0, "A", Surface.FACE_1, "C", Surface.FACE_1, Surface.END_1, Surface.END_2),
                         "Board A: cramped to board C, face 1 against its face 1, end 1 level with its end 2"),
                 Arguments.of(new Action.Uncramp(0, "A"), "Board A: taken out of the cramp"),
                 Arguments.of(new Action.RubOut(0, 3), "Rubbed out the pencil of step 3"),

@@ -226,8 +226,7 @@ final class BevelTool implements BenchTool {
         Surface surface = on;
         double flattest = Action.Bevel.FLATTEST;
         if (surface == null || surface.isEnd() || degrees < flattest || degrees > 180 - flattest) return List.of();
-        TrueLine lands =
-                TrueLines.of(model.session().bench(), model.board()).trial(bevel(surface));
+        TrueLine lands = TrueLines.of(model.session().bench(), model.board()).trial(bevel(surface));
         return List.of(new Overlay.SquareLaid(lands, 1, model.marker() == Marker.KNIFE, angle()));
     }
 }
