@@ -3,8 +3,10 @@ package org.marktwice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -170,6 +172,20 @@ class CourseTest {
             assertThat(parts).hasSizeGreaterThanOrEqualTo(6);
             assertThat(s.boards()).hasSizeGreaterThan(parts.size());
         });
+    }
+
+    @Test
+    void theTableOfTheCourseIsComplete() throws Exception {
+        List<String> rows = Files.readAllLines(Path.of("scenarios/README.md")).stream()
+                .filter(line -> line.matches("\\| \\d \\|.*"))
+                .map(line -> line.substring(0, line.lastIndexOf('|', line.length() - 2) + 1))
+                .toList();
+        List<String> course = course().stream()
+                .filter(s -> !setsOut(s))
+                .sorted(Comparator.comparingInt(Scenario::level).thenComparing(Scenario::title))
+                .map(s -> "| " + s.level() + " | " + s.title() + " |")
+                .toList();
+        assertThat(rows).isEqualTo(course);
     }
 
     @Test

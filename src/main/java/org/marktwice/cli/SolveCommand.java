@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Difficulty;
 import org.marktwice.advice.Explanation;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
@@ -36,6 +37,10 @@ import picocli.CommandLine.Parameters;
             "--json writes one object; figures are unrounded millimetres:",
             "  scenario, parts, supplied, clear   ids and counts",
             "  least, sum    of the clearances, each capped at 25 mm",
+            "  difficulty    value, 0 to 1: half wrongChoices, three tenths closeness, two tenths crowd",
+            "    wrongChoices  share of the boards' turns in the parts that are wrong",
+            "    closeness     how near the best choice comes to the next that is worse",
+            "    crowd         how many boards there are to look through",
             "  placings[]    in the drawing's order of parts:",
             "    board, part",
             "    facing      face-1, edge-1: the directions these look",
@@ -104,6 +109,7 @@ final class SolveCommand implements Callable<Integer> {
                 .and("clear", answer.clear())
                 .and("least", answer.least())
                 .and("sum", answer.sum())
+                .and("difficulty", difficulty(Difficulty.of(scenario, answer)))
                 .and(
                         "placings",
                         answer.placings().stream().map(SolveCommand::placing).toList())
@@ -130,6 +136,14 @@ final class SolveCommand implements Callable<Integer> {
                             .toList());
         }
         return fields.map();
+    }
+
+    private static Map<String, @Nullable Object> difficulty(Difficulty hard) {
+        return Fields.with("value", hard.value())
+                .and("wrongChoices", hard.wrongChoices())
+                .and("closeness", hard.closeness())
+                .and("crowd", hard.crowd())
+                .map();
     }
 
     private static Map<String, @Nullable Object> placing(Option option) {
@@ -162,6 +176,14 @@ final class SolveCommand implements Callable<Integer> {
             console.line("  left over: "
                     + String.join(", ", leftOver.stream().map(Board::id).toList()));
         }
+        Difficulty hard = Difficulty.of(scenario, answer);
+        console.line(String.format(
+                Locale.ROOT,
+                "Difficulty %.2f: wrong choices %.2f, closeness of the next best %.2f, boards to look through %.2f",
+                hard.value(),
+                hard.wrongChoices(),
+                hard.closeness(),
+                hard.crowd()));
         ExplanationWords words = new ExplanationWords(explanation);
         console.line("Why this set");
         words.why().forEach(sentence -> console.line(Text.wrapped("  ", sentence)));

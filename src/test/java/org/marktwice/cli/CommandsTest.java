@@ -163,6 +163,7 @@ class CommandsTest {
                         "clear",
                         "least",
                         "sum",
+                        "difficulty",
                         "placings",
                         "unsupplied",
                         "leftOver",
@@ -178,7 +179,14 @@ class CommandsTest {
         });
         assertThat(json.get("least").asDouble()).isLessThanOrEqualTo(25);
         assertThat(json.get("leftOver").get(0).asText()).isEqualTo("S");
+        JsonNode hard = json.get("difficulty");
+        assertThat(names(hard)).containsExactly("value", "wrongChoices", "closeness", "crowd");
+        double weighed = 0.5 * hard.get("wrongChoices").asDouble()
+                + 0.3 * hard.get("closeness").asDouble()
+                + 0.2 * hard.get("crowd").asDouble();
+        assertThat(hard.get("value").asDouble()).isBetween(0.01, 1.0).isEqualTo(weighed, within(1e-9));
         assertThat(marktwice("solve", SCENARIO).out())
+                .contains("Difficulty 0.")
                 .startsWith("Porch shelf: 3 of 3 parts supplied, 3 clear;")
                 .contains("Left upright")
                 .contains("left over: S");
