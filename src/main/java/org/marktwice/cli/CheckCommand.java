@@ -14,6 +14,7 @@ import org.marktwice.files.AnyFile;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.QuizFile;
 import org.marktwice.files.RackFile;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
@@ -78,10 +79,18 @@ final class CheckCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         if (any instanceof AnyFile.OfRack r) return rack(file, r.rack());
+        if (any instanceof AnyFile.OfQuiz q) return quiz(file, q.quiz());
         BoardFile board = ((AnyFile.OfBoard) any).board();
         console.line(file + ": fine: board " + board.board().id() + ", "
                 + Text.count(board.board().knots().size(), "knot", "knots") + ", "
                 + Text.count(board.cuts().size(), "cut", "cuts"));
+        return Exit.DONE;
+    }
+
+    private int quiz(Path file, QuizFile quiz) {
+        console.line(file + ": fine: quiz journal of " + quiz.learner() + ", "
+                + Text.count(quiz.answers().size(), "answer", "answers"));
+        for (String notice : quiz.notices()) console.line(notice);
         return Exit.DONE;
     }
 

@@ -22,6 +22,8 @@ public sealed interface AnyFile {
 
     record OfRecord(RecordFile record) implements AnyFile {}
 
+    record OfQuiz(QuizFile quiz) implements AnyFile {}
+
     static AnyFile read(Path file) throws FileRefused {
         String name = file.toString();
         byte[] bytes = Bytes.read(file);
@@ -30,6 +32,7 @@ public sealed interface AnyFile {
             case ATTEMPT -> new OfAttempt(AttemptFile.read(name, bytes));
             case BOARD -> new OfBoard(BoardFile.read(name, bytes));
             case RECORD -> new OfRecord(RecordFile.read(name, bytes));
+            case QUIZ -> new OfQuiz(QuizFile.read(name, bytes));
             case RACK -> new OfRack(RackFile.read(name, bytes));
             case DRAFT -> new OfDraft(DraftFile.read(name, bytes));
         };
@@ -64,6 +67,7 @@ public sealed interface AnyFile {
     }
 
     private static Format byName(String name) {
+        if (name.endsWith(QuizFile.ENDING)) return Format.QUIZ;
         if (name.endsWith(".jsonl")) return Format.ATTEMPT;
         if (name.endsWith(DraftFile.ENDING)) return Format.DRAFT;
         if (name.endsWith(".rack.json") || name.endsWith(".rack.csv")) return Format.RACK;

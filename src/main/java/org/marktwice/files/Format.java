@@ -10,7 +10,8 @@ enum Format {
     BOARD("marktwice-board", 1, "board"),
     DRAFT("marktwice-draft", 1, "draft of a scenario"),
     RACK("marktwice-rack", 1, "rack"),
-    RECORD("marktwice-record", 1, "record of finished jobs");
+    RECORD("marktwice-record", 1, "record of finished jobs"),
+    QUIZ("marktwice-quiz", 1, "quiz journal");
 
     private static final Pattern WRITTEN = Pattern.compile("(marktwice-[a-z]+)/([1-9][0-9]{0,5})");
 

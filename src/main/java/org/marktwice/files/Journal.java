@@ -104,7 +104,7 @@ public final class Journal implements Closeable {
         return new Journal(file, lock, FileChannel.open(file, StandardOpenOption.WRITE), 0);
     }
 
-    private static void keepTornTail(Path file, byte[] bytes, int from) throws IOException {
+    static void keepTornTail(Path file, byte[] bytes, int from) throws IOException {
         Path aside = file.resolveSibling(file.getFileName() + ".torn");
         try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
             ByteBuffer tail = ByteBuffer.wrap(bytes, from, bytes.length - from);

@@ -30,6 +30,7 @@ class SchemaTest {
     static final Schema RACK = schema("rack");
     static final Schema RECORD = schema("record");
     static final Schema LINE = schema("attempt-line");
+    static final Schema QUIZ_LINE = schema("quiz-line");
 
     /** Sense, not shape: what parts, knots, ids and steps have to do with one another no schema can say. */
     private static final Set<String> BEYOND_A_SCHEMA = Set.of(
