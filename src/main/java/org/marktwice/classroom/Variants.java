@@ -136,7 +136,7 @@ public final class Variants {
         Stock stock = new Stock(stockSeed, species, spare, rounded(hard));
         List<Board> boards = Rack.fill(stock, exercise.drawing(), exercise.practice());
         if (given.contains(boards)) return null;
-        Scenario scenario = with(boards);
+        Scenario scenario = exercise.withBoards(boards);
         ModelAnswer answer = ModelAnswer.of(scenario);
         if (answer.clear() < exercise.drawing().parts().size()) return null;
         Difficulty difficulty = Difficulty.of(scenario, answer);
@@ -155,26 +155,13 @@ public final class Variants {
 
     /** Read back, so that it is what the learner will have. */
     private Variant variant(String learner, Found found) {
-        byte[] bytes = ScenarioWriter.bytes(with(found.boards()));
+        byte[] bytes = ScenarioWriter.bytes(exercise.withBoards(found.boards()));
         try {
             Scenario scenario = ScenarioFile.read(exercise.id(), bytes);
             return new Variant(learner, scenario, bytes, found.difficulty(), found.tries(), found.off() <= band);
         } catch (FileRefused e) {
             throw new IllegalStateException("what was written can be read: " + e.getMessage(), e);
         }
-    }
-
-    private Scenario with(List<Board> boards) {
-        return new Scenario(
-                exercise.id(),
-                exercise.title(),
-                exercise.level(),
-                exercise.brief(),
-                exercise.stages(),
-                exercise.practice(),
-                exercise.drawing(),
-                boards,
-                "");
     }
 
     private long seed(String learner) {

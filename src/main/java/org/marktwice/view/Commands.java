@@ -38,7 +38,9 @@ public final class Commands {
         SHEET("Mark sheet"),
         REPLAY("Replay"),
         DESK("Teacher's desk"),
-        SET("Setting an exercise");
+        SET("Setting an exercise"),
+        HAND_OUT("Handing out"),
+        MARK("Marking a class");
 
         private final String title;
 

@@ -17,7 +17,14 @@ import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Attempt;
+import org.marktwice.files.ActionWriter;
 import org.marktwice.files.DraftFile;
+import org.marktwice.files.ScenarioFile;
+import org.marktwice.rulebook.Slip;
+import org.marktwice.rulebook.Slipped;
+import org.marktwice.rulebook.Slips;
+import org.marktwice.rulebook.WorkedAttempt;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.DraftPart;
 import org.marktwice.scenario.Scenario;
@@ -50,13 +57,6 @@ public final class DeskSnapshots {
         } finally {
             System.exit(exit);
         }
-    }
-
-    private static Scenario shelf() {
-        return Shelf.scenarios().stream()
-                .filter(s -> s.id().equals("porch-shelf"))
-                .findFirst()
-                .orElseThrow();
     }
 
     private static Path home(boolean dark, int density) throws Exception {
@@ -118,10 +118,83 @@ public final class DeskSnapshots {
         shoot(window, "set-boards-grown" + suffix);
         on(() -> click(window, "tab-set-task"));
         shoot(window, "set-task" + suffix);
+        aClass(window, learner.folder(), suffix);
         on(() -> {
             window.walk().close();
             return true;
         });
+    }
+
+    private void aClass(MainWindow window, Path home, String suffix) throws Exception {
+        on(() -> {
+            window.walk().desk();
+            return true;
+        });
+        settle();
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "exercises-set"));
+            for (int i = 0; i < table.getRowCount(); i++) {
+                if (table.getValueAt(i, 0).equals("Book prop, ours")) table.setRowSelectionInterval(i, i);
+            }
+            return click(window, "hand-out");
+        });
+        settle();
+        on(() -> {
+            field(window, "learners", "14");
+            return click(window, "make-set");
+        });
+        for (int i = 0; i < 5; i++) settle();
+        shoot(window, "hand-out" + suffix);
+        Path handedOut = home.resolve("Desk/Handed out/book-prop-ours");
+        on(() -> click(window, "collect"));
+        on(() -> {
+            field(
+                    window,
+                    "mark-attempts",
+                    attempts(handedOut, home.resolve("back")).toString());
+            return click(window, "mark-folder");
+        });
+        for (int i = 0; i < 3; i++) settle();
+        for (String pane : List.of("learners", "slips", "rules", "progress", "tomorrow", "files")) {
+            on(() -> click(window, "tab-see-" + pane));
+            shoot(window, "mark-" + pane + suffix);
+        }
+    }
+
+    private static void field(MainWindow window, String name, String text) {
+        javax.swing.JTextField field = (javax.swing.JTextField) Objects.requireNonNull(find(window, name));
+        field.setText(text);
+        field.postActionEvent();
+    }
+
+    /** What a class hands in: most with some slips, some twice, one damaged, one not there at all. */
+    private static Path attempts(Path handedOut, Path back) throws Exception {
+        Files.createDirectories(back);
+        List<Slip> slips = List.of(Slip.values());
+        for (int i = 1; i <= 13; i++) {
+            String who = String.format(java.util.Locale.ROOT, "P%02d", i);
+            Path file;
+            try (var all = Files.list(handedOut)) {
+                file = all.filter(f -> f.toString().contains("-" + who + "."))
+                        .findFirst()
+                        .orElseThrow();
+            }
+            Scenario scenario = ScenarioFile.read(file);
+            for (int tried = 0; tried < (i % 3 == 0 ? 3 : 1); tried++) {
+                Attempt attempt =
+                        WorkedAttempt.of(scenario, who, "2026-02-0" + (3 + tried) + "T09:10:0" + i % 10 + "Z");
+                int count = Math.max(0, i % 5 - tried);
+                List<Slip> some = slips.subList((i * 3) % 8, Math.min(slips.size(), (i * 3) % 8 + 2 * count));
+                List<Slipped> made = Slips.several(some, scenario, attempt, i);
+                if (!made.isEmpty()) attempt = made.get(made.size() - 1).attempt();
+                String text = ActionWriter.text(attempt);
+                if (i == 4) text = text.substring(0, text.length() - 25);
+                if (i == 7) text = text.replaceFirst("\"do\":\"", "\"do\":\"hold ");
+                Files.writeString(back.resolve(who + "-" + (tried + 1) + ".attempt.jsonl"), text);
+            }
+        }
+        Files.writeString(back.resolve("timetable.txt"), "Tuesday: workshop");
+        return back;
     }
 
     private static <T> T on(Callable<T> what) throws Exception {

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.assertj.swing.core.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,12 +25,12 @@ class SettingAnExerciseTest {
     Path home;
 
     private AtTheWindow at;
-    private Robot robot;
+    private AtTheDesk desk;
 
     @BeforeEach
     void open() {
         at = new AtTheWindow(home);
-        robot = at.robot;
+        desk = new AtTheDesk(at);
         at.click("to-desk");
         at.click("new-exercise");
     }
@@ -41,55 +40,17 @@ class SettingAnExerciseTest {
         at.close();
     }
 
-    private void type(String field, String text) {
-        var box = at.window.textBox(field);
-        box.focus();
-        robot.waitForIdle();
-        AtTheWindow.onScreen(() -> {
-            box.target().setText(text);
-            return true;
-        });
-        box.pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        robot.waitForIdle();
-    }
-
-    private void choose(String box, String item) {
-        at.window.comboBox(box).selectItem(item);
-        robot.waitForIdle();
-    }
-
-    private void part(int index, String name, String... figures) {
-        type("part-" + index + "-name", name);
-        String[] fields = {"length", "width", "thickness", "from-left", "from-front", "from-bottom"};
-        for (int i = 0; i < figures.length; i++) type("part-" + index + "-" + fields[i], figures[i]);
-    }
-
     private List<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(home.resolve("Desk"))) {
             return files.map(Path::getFileName).sorted().toList();
         }
     }
 
-    private void threeParts() {
-        type("title", "Key shelf");
-        at.ctrl(KeyEvent.VK_N);
-        part(0, "Left side", "200", "100", "18", "0", "0", "0");
-        choose("part-0-runs", "high, deep");
-        choose("part-0-side", "right");
-        choose("part-0-edge", "front");
-        at.click("add-opposite");
-        part(1, "Right side", "200", "100", "18", "282");
-        at.click("add-part");
-        part(2, "Shelf", "276", "100", "18", "12", "0", "60");
-        choose("part-2-side", "top");
-        choose("part-2-edge", "front");
-    }
-
     @Test
     void whatIsMissingIsSaidAndAHalfMadeOneIsKept() throws IOException, FileRefused {
-        type("title", "Boot bench");
+        desk.type("title", "Boot bench");
         at.ctrl(KeyEvent.VK_N);
-        part(0, "Seat", "620", "a hand");
+        desk.part(0, "Seat", "620", "a hand");
         assertThat(at.text("part-0-gap")).contains("width", "thickness").doesNotContain("length");
         at.ctrl(KeyEvent.VK_S);
         at.until("saved", () -> at.text("line").startsWith("Saved as a draft"));
@@ -104,11 +65,10 @@ class SettingAnExerciseTest {
 
     @Test
     void fromNothingToAFinishedExercise() throws IOException, FileRefused {
-        threeParts();
+        desk.threeParts();
         assertThat(at.text("part-2-gap")).contains("overlap by").contains("without a joint");
         assertThat(at.window.comboBox("part-1-side").selectedItem()).isEqualTo("left");
         at.click("join-parts");
-        AtTheDesk desk = new AtTheDesk(at);
         desk.point("left-side");
         desk.point("shelf");
         assertThat(at.text("line")).startsWith("Joined by a through housing");
@@ -139,7 +99,7 @@ class SettingAnExerciseTest {
 
     @Test
     void everyStepIsUndoneAndDoneAgain() {
-        threeParts();
+        desk.threeParts();
         String before = at.text("standing");
         at.click("remove-part");
         assertThat(at.text("standing")).isNotEqualTo(before);
@@ -155,7 +115,7 @@ class SettingAnExerciseTest {
 
     @Test
     void whatIsLeftUnsavedIsKept() throws IOException {
-        type("title", "Left alone");
+        desk.type("title", "Left alone");
         at.click("leave-set");
         at.until("on the desk", () -> at.window.table("exercises-set").rowCount() == 1);
         assertThat(files()).containsExactly(Path.of("left-alone.draft.json"));

@@ -2,9 +2,12 @@ package org.marktwice.view.desk;
 
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 import javax.swing.SwingWorker;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.classroom.BulkMarking;
 import org.marktwice.files.FileRefused;
 
 /** Slow work away from the event thread, with its answer brought back to it. */
@@ -36,6 +39,35 @@ final class Aside {
         };
         worker.execute();
         return worker;
+    }
+
+    /** Work that tells how far it is. */
+    interface Telling<T> {
+        /** @param progress told on whichever thread, as often as it likes */
+        T call(BulkMarking.Progress progress) throws Exception;
+    }
+
+    /** @param shown is told how far the work is, on the event thread, not oftener than the eye follows */
+    static <T> SwingWorker<T, Void> run(
+            Telling<T> work, BulkMarking.Progress shown, Consumer<T> done, Consumer<String> failed) {
+        AtomicBoolean waiting = new AtomicBoolean();
+        int[] last = new int[2];
+        return run(
+                () -> work.call((at, of) -> {
+                    synchronized (last) {
+                        last[0] = at;
+                        last[1] = of;
+                    }
+                    if (waiting.getAndSet(true)) return;
+                    SwingUtilities.invokeLater(() -> {
+                        waiting.set(false);
+                        synchronized (last) {
+                            shown.at(last[0], last[1]);
+                        }
+                    });
+                }),
+                done,
+                failed);
     }
 
     private static String said(@Nullable Throwable cause) {

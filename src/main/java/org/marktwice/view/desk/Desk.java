@@ -15,8 +15,10 @@ import org.marktwice.view.Screen;
 /** What leads from screen to screen at the teacher's desk. */
 public final class Desk {
     /** Every command of the desk's screens. */
-    public static final List<Command> COMMANDS =
-            Stream.of(DeskScreen.ALL, SetScreen.ALL).flatMap(List::stream).toList();
+    public static final List<Command> COMMANDS = Stream.of(
+                    DeskScreen.ALL, SetScreen.ALL, HandOutScreen.ALL, MarkScreen.ALL)
+            .flatMap(List::stream)
+            .toList();
 
     /** What the desk asks of the window. */
     public interface Host {
@@ -98,6 +100,19 @@ public final class Desk {
     /** @param name empty for one that isn't kept yet */
     void set(String name, Draft draft) {
         show(new SetScreen(this, name, draft));
+    }
+
+    void handOut(Scenario scenario) {
+        show(new HandOutScreen(this, scenario));
+    }
+
+    /** @param set the scenario or the folder of variants to begin with; null for none */
+    void mark(@Nullable Path set) {
+        show(new MarkScreen(this, set));
+    }
+
+    void replay(Scenario scenario, Attempt attempt) {
+        host.replay(scenario, attempt);
     }
 
     void tryOut(Scenario scenario) {

@@ -90,12 +90,12 @@ final class DeskFolder {
      * @return the scenario as it now lies in its file; empty where it is not finished
      */
     Optional<Scenario> save(String name, Draft draft) throws FileRefused {
-        make();
         Optional<Scenario> finished = DraftFile.finished(draft);
         if (finished.isEmpty()) {
-            Save.whole(draft(name), DraftFile.bytes(draft));
+            keep(name, draft);
             return Optional.empty();
         }
+        make();
         Save.whole(scenario(name), ScenarioWriter.bytes(finished.get()));
         try {
             Files.deleteIfExists(draft(name));
@@ -104,6 +104,12 @@ final class DeskFolder {
                     draft(name).toString(), "the finished exercise is saved, but this draft can't be removed");
         }
         return finished;
+    }
+
+    /** Keeps an exercise as it is, to go on with. */
+    void keep(String name, Draft draft) throws FileRefused {
+        make();
+        Save.whole(draft(name), DraftFile.bytes(draft));
     }
 
     private void make() throws FileRefused {

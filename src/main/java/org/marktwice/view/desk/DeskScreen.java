@@ -5,6 +5,7 @@ import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -16,7 +17,6 @@ import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.files.DraftFile;
-import org.marktwice.files.FileRefused;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
@@ -46,11 +46,19 @@ final class DeskScreen implements Screen {
             new Command("change-exercise", Place.DESK, "Go on setting", "ENTER", "Go on with the exercise picked out");
     static final Command TRY = new Command(
             "try-kept", Place.DESK, "Try it", "menu ENTER", "Work at it as a learner would; nothing is kept of that");
+    static final Command HAND_OUT = new Command(
+            "hand-out",
+            Place.DESK,
+            "Hand out",
+            "menu H",
+            "Give each learner of a class other boards, as hard as these");
+    static final Command MARK = new Command(
+            "to-mark", Place.DESK, "Mark a folder", "menu M", "Mark what came back, and see what to teach next");
     static final Command REMOVE =
             new Command("remove-exercise", Place.DESK, "Remove …", "DELETE", "Take the exercise away for good");
     static final Command BACK =
             new Command("leave-desk", Place.DESK, "Exercises", "ESCAPE", "Leave the desk and show the exercises");
-    static final List<Command> ALL = List.of(NEW, COPY, CHANGE, TRY, REMOVE, BACK);
+    static final List<Command> ALL = List.of(NEW, COPY, CHANGE, TRY, HAND_OUT, MARK, REMOVE, BACK);
 
     private final Desk desk;
     private final Rows<Kept> rows;
@@ -81,7 +89,13 @@ final class DeskScreen implements Screen {
                         CHANGE,
                         this::change,
                         () -> chosen().filter(k -> k.refused().isEmpty()).isPresent()),
-                new Deed(TRY, this::tryOut, () -> finished().isPresent()),
+                new Deed(TRY, () -> finished(desk::tryOut), this::isWhole),
+                new Deed(HAND_OUT, () -> finished(desk::handOut), this::isWhole),
+                new Deed(
+                        MARK,
+                        () -> desk.mark(chosen().filter(Kept::finished)
+                                .map(k -> desk.folder().scenario(k.name()))
+                                .orElse(null))),
                 new Deed(REMOVE, this::remove, () -> chosen().isPresent()),
                 new Deed(BACK, desk::exercises));
         page = build();
@@ -142,7 +156,24 @@ final class DeskScreen implements Screen {
         card.add(words);
         table.table().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         card.add(table, "grow, hmin 0, wmin 0");
+        JPanel side = new JPanel(new MigLayout("insets 0, gap 0 20, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
+        side.setOpaque(false);
+        side.add(card, "grow, hmin 0, wmin 0");
+        side.add(forTheClass(), "wmin 0");
+        return side;
+    }
+
+    /** What is done for a class, each with a line on what comes of it. */
+    private JComponent forTheClass() {
+        Card card = new Card(new MigLayout("insets 20 24 20 24, gap 16 8, wrap 2, fillx", "[fill][grow,fill]"));
+        card.add(Look.label("The class", Style.SUBTITLE), "span 2, gapbottom 4");
+        way(card, MARK, "Every file named with its state; results, slips, and what to teach again");
         return card;
+    }
+
+    private void way(JPanel card, Command command, String comes) {
+        card.add(KeyButton.of(deed(command)));
+        card.add(Look.quiet(comes, Style.BODY), "wmin 0");
     }
 
     private JComponent detail() {
@@ -153,11 +184,13 @@ final class DeskScreen implements Screen {
         card.add(picture, "grow, hmin 0, wmin 0");
         says.setName("says");
         card.add(says, "growx, wmin 0");
-        JPanel words = row();
+        JPanel words = new JPanel(new MigLayout("insets 0, gap 8, wrap 2", "[fill][fill]"));
+        words.setOpaque(false);
         words.add(KeyButton.primary(deed(CHANGE)));
+        words.add(KeyButton.of(deed(HAND_OUT)));
         words.add(KeyButton.of(deed(TRY)));
         words.add(KeyButton.of(deed(REMOVE)));
-        card.add(words);
+        card.add(words, "wmin 0");
         return card;
     }
 
@@ -185,14 +218,16 @@ final class DeskScreen implements Screen {
         return table.chosen();
     }
 
-    private Optional<Scenario> finished() {
-        return chosen().filter(k -> k.refused().isEmpty()).flatMap(k -> {
-            try {
-                return DraftFile.finished(k.draft());
-            } catch (FileRefused e) {
-                return Optional.empty();
-            }
-        });
+    private boolean isWhole() {
+        return chosen().filter(k -> k.refused().isEmpty())
+                .filter(k -> k.draft().gaps().isEmpty())
+                .isPresent();
+    }
+
+    /** Makes the scenario of what is chosen, aside: its boards may have to be grown first. */
+    private void finished(Consumer<Scenario> then) {
+        chosen().ifPresent(
+                        k -> Aside.run(() -> DraftFile.finished(k.draft()), found -> found.ifPresent(then), this::say));
     }
 
     private void showChosen() {
@@ -217,10 +252,6 @@ final class DeskScreen implements Screen {
 
     private void change() {
         chosen().ifPresent(k -> desk.set(k.name(), k.draft()));
-    }
-
-    private void tryOut() {
-        finished().ifPresent(desk::tryOut);
     }
 
     /** A list of what there is; what is taken from it is a new exercise. */

@@ -15,13 +15,25 @@ final class Rows<T> extends AbstractTableModel {
      * @param weight how much of the width it takes
      * @param spoken how a figure is written; null where the cell is words
      * @param value a text or a number; null for an empty cell
+     * @param shade how far the cell is shaded, 0 to 1; null for none. The head of a shaded column stands upright
      */
     record Col<T>(
             String title,
             double weight,
             @Nullable Function<Double, String> spoken,
             Function<T, @Nullable Object> value,
-            String help) {}
+            String help,
+            @Nullable Function<T, Double> shade) {
+        boolean isUpright() {
+            return shade != null;
+        }
+    }
+
+    /** A narrow column of figures under an upright head, each shaded by how much of it is lacking. */
+    static <T> Col<T> upright(
+            String title, String help, Function<T, @Nullable Double> value, Function<T, Double> shade) {
+        return new Col<>(title, 0.48, NumberField::spoken, value::apply, help, shade);
+    }
 
     private transient List<Col<T>> columns;
     private transient List<T> rows = List.of();
@@ -31,7 +43,7 @@ final class Rows<T> extends AbstractTableModel {
     }
 
     static <T> Col<T> words(String title, double weight, Function<T, String> value) {
-        return new Col<>(title, weight, null, value::apply, title);
+        return new Col<>(title, weight, null, value::apply, title, null);
     }
 
     static <T> Col<T> number(String title, double weight, Function<T, @Nullable Double> value) {
@@ -44,7 +56,7 @@ final class Rows<T> extends AbstractTableModel {
             Function<T, @Nullable Double> value,
             Function<Double, String> spoken,
             String help) {
-        return new Col<>(title, weight, spoken, value::apply, help);
+        return new Col<>(title, weight, spoken, value::apply, help, null);
     }
 
     void show(List<T> next) {

@@ -2,7 +2,6 @@ package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -12,7 +11,6 @@ import net.miginfocom.swing.MigLayout;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.scenario.Draft;
-import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Column;
@@ -270,12 +268,8 @@ final class SetScreen implements Screen {
     }
 
     private void tryOut() {
-        try {
-            Optional<Scenario> finished = DraftFile.finished(model.draft());
-            finished.ifPresent(desk::tryOut);
-        } catch (FileRefused e) {
-            model.say(e.reason());
-        }
+        Draft draft = model.draft();
+        Aside.run(() -> DraftFile.finished(draft), found -> found.ifPresent(desk::tryOut), model::say);
     }
 
     private void back() {
@@ -313,14 +307,13 @@ final class SetScreen implements Screen {
         SwingUtilities.invokeLater(title::requestFocusInWindow);
     }
 
-    /** What is left unsaved is kept, as a draft or finished. */
+    /** What is left unsaved is kept, as a draft: it is finished when it is saved. */
     @Override
     public void left() {
         if (model.steps().isSaved()) return;
         try {
-            Draft draft = model.draft();
             String file = named();
-            desk.folder().save(file, draft.id().isEmpty() ? model.draft() : draft);
+            desk.folder().keep(file, model.draft());
             model.steps().saved();
         } catch (FileRefused e) {
             desk.notice("The exercise could not be kept: " + e.getMessage());

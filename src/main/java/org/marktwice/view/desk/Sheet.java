@@ -4,12 +4,23 @@ import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
+import javax.swing.event.TableModelEvent;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +41,7 @@ final class Sheet<T> extends JPanel {
         super(new BorderLayout());
         this.rows = rows;
         setOpaque(false);
-        table = new Lines(rows);
+        table = new Lines(rows, this::dress);
         table.setName(name);
         table.getAccessibleContext().setAccessibleName(what);
         table.setFillsViewportHeight(true);
@@ -39,9 +50,6 @@ final class Sheet<T> extends JPanel {
         table.setShowHorizontalLines(true);
         table.setIntercellSpacing(new Dimension(0, 1));
         table.getTableHeader().setReorderingAllowed(false);
-        rows.addTableModelListener(e -> {
-            if (e.getFirstRow() == javax.swing.event.TableModelEvent.HEADER_ROW) dress();
-        });
         dress();
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -52,8 +60,33 @@ final class Sheet<T> extends JPanel {
         for (int i = 0; i < table.getColumnCount(); i++) {
             Rows.Col<T> column = rows.column(i);
             table.getColumnModel().getColumn(i).setPreferredWidth((int) (100 * column.weight()));
-            table.getColumnModel().getColumn(i).setHeaderRenderer(new Head(column.spoken() != null, column.help()));
+            if (column.isUpright()) {
+                table.getColumnModel().getColumn(i).setMinWidth(Look.px(34));
+                table.getColumnModel().getColumn(i).setMaxWidth(Look.px(60));
+                table.getColumnModel().getColumn(i).setHeaderRenderer(new Upright(column.help()));
+            } else {
+                table.getColumnModel().getColumn(i).setHeaderRenderer(new Head(column.spoken() != null, column.help()));
+            }
         }
+    }
+
+    /** Told of a line that is clicked twice, or on which Enter is pressed. */
+    void onOpen(Consumer<T> opened) {
+        table.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2) chosen().ifPresent(opened);
+            }
+        });
+        table.getActionMap().put("open", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                chosen().ifPresent(opened);
+            }
+        });
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "open");
     }
 
     JTable table() {
@@ -76,13 +109,24 @@ final class Sheet<T> extends JPanel {
         private static final long serialVersionUID = 1L;
         private final transient Rows<?> of;
 
-        Lines(Rows<?> rows) {
+        private transient @Nullable Runnable dress;
+
+        Lines(Rows<?> rows, Runnable dress) {
             super(rows);
             of = rows;
+            this.dress = dress;
             Look.styled(this, Style.BODY);
             setRowHeight(Look.px(ROW));
             // Enter and the arrows belong to the screen and to choosing a line
-            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(javax.swing.KeyStroke.getKeyStroke("ENTER"), "none");
+            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "none");
+        }
+
+        @Override
+        public void tableChanged(TableModelEvent event) {
+            super.tableChanged(event);
+            Runnable known = dress;
+            // the columns are new, and plain again
+            if (known != null && event.getFirstRow() == TableModelEvent.HEADER_ROW) known.run();
         }
 
         @Override
@@ -98,7 +142,13 @@ final class Sheet<T> extends JPanel {
         @Override
         public TableCellRenderer getCellRenderer(int row, int column) {
             Rows.Col<?> col = of.column(convertColumnIndexToModel(column));
-            return new Cell(col.spoken());
+            return new Cell(col.spoken(), shade(col, convertRowIndexToModel(row)));
+        }
+
+        private <R> double shade(Rows.Col<R> col, int row) {
+            @SuppressWarnings("unchecked")
+            R line = (R) of.at(row);
+            return col.shade() == null ? 0 : col.shade().apply(line);
         }
     }
 
@@ -106,8 +156,11 @@ final class Sheet<T> extends JPanel {
         private static final long serialVersionUID = 1L;
         private final transient java.util.function.@Nullable Function<Double, String> spoken;
 
-        Cell(java.util.function.@Nullable Function<Double, String> spoken) {
+        private final double shade;
+
+        Cell(java.util.function.@Nullable Function<Double, String> spoken, double shade) {
             this.spoken = spoken;
+            this.shade = shade;
         }
 
         @Override
@@ -120,7 +173,15 @@ final class Sheet<T> extends JPanel {
             setBorder(BorderFactory.createEmptyBorder(0, Look.px(PAD), 0, Look.px(PAD)));
             setForeground(ink(text));
             setToolTipText(text.isEmpty() ? null : text);
+            if (!selected) setBackground(mixed(table.getBackground(), Look.colour(Ink.WRONG), 0.34 * shade));
             return this;
+        }
+
+        private static Color mixed(Color a, Color b, double share) {
+            return new Color(
+                    (int) Math.round(a.getRed() + (b.getRed() - a.getRed()) * share),
+                    (int) Math.round(a.getGreen() + (b.getGreen() - a.getGreen()) * share),
+                    (int) Math.round(a.getBlue() + (b.getBlue() - a.getBlue()) * share));
         }
 
         /** A line's sign and its words have the ink of what they mean. */
@@ -154,6 +215,52 @@ final class Sheet<T> extends JPanel {
                 label.setBorder(BorderFactory.createEmptyBorder(Look.px(6), Look.px(PAD), Look.px(6), Look.px(PAD)));
             }
             return shown;
+        }
+    }
+
+    /** A head that is read from below, so that many narrow columns stand side by side. */
+    private static final class Upright extends JComponent implements TableCellRenderer {
+        private static final long serialVersionUID = 1L;
+        private static final int HIGH = 176;
+        private String words = "";
+
+        Upright(String help) {
+            setToolTipText(help);
+        }
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+            words = String.valueOf(value);
+            getAccessibleContext().setAccessibleName(words);
+            return this;
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(Look.px(40), Look.px(HIGH));
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+            g.setColor(Look.colour(Ink.PANEL));
+            g.fillRect(0, 0, getWidth(), getHeight());
+            g.setFont(Style.NOTE.font());
+            g.setColor(Look.colour(Ink.QUIET));
+            FontMetrics metrics = g.getFontMetrics();
+            String shown = clipped(words, metrics, getHeight() - Look.px(14));
+            g.rotate(-Math.PI / 2);
+            g.drawString(shown, -getHeight() + Look.px(7), getWidth() / 2 + metrics.getAscent() / 2 - 1);
+            g.dispose();
+        }
+
+        private static String clipped(String words, FontMetrics metrics, int room) {
+            String shown = words;
+            while (!shown.isEmpty() && metrics.stringWidth(shown.equals(words) ? words : shown + "…") > room) {
+                shown = shown.substring(0, shown.length() - 1);
+            }
+            return shown.equals(words) ? words : shown.stripTrailing() + "…";
         }
     }
 }

@@ -1,0 +1,301 @@
+package org.marktwice.view.desk;
+
+import java.awt.CardLayout;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.SwingWorker;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.classroom.Results;
+import org.marktwice.classroom.Results.Counting;
+import org.marktwice.classroom.ResultsExport;
+import org.marktwice.view.Bar;
+import org.marktwice.view.Card;
+import org.marktwice.view.Commands;
+import org.marktwice.view.Commands.Command;
+import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.Commands.Place;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+import org.marktwice.view.Screen;
+
+/** Marking a folder of attempts, and what the class's results say. */
+final class MarkScreen implements Screen {
+    static final Command MARK =
+            new Command("mark-folder", Place.MARK, "Mark", "menu ENTER", "Mark every file in the folder");
+    static final Command STOP = new Command("stop-marking", Place.MARK, "Stop", "menu PERIOD", "Give the marking up");
+    static final Command LEARNERS =
+            new Command("see-learners", Place.MARK, "Learners", "menu 1", "Learners and rules, with the totals");
+    static final Command SLIPS =
+            new Command("see-slips", Place.MARK, "Slips", "menu 2", "Slips, those that most learners made first");
+    static final Command RULES = new Command(
+            "see-rules", Place.MARK, "Rules", "menu 3", "How hard each rule was, and how well it tells learners apart");
+    static final Command PROGRESS =
+            new Command("see-progress", Place.MARK, "Progress", "menu 4", "From try to try, and every attempt");
+    static final Command TOMORROW =
+            new Command("see-tomorrow", Place.MARK, "Tomorrow", "menu 5", "What to teach again");
+    static final Command FILES = new Command("see-files", Place.MARK, "Files", "menu 6", "Every file with its state");
+    static final Command EXPORT = new Command(
+            "export-results",
+            Place.MARK,
+            "Save table …",
+            "menu S",
+            "Save the results as CSV or for a spreadsheet (XLSX)");
+    static final Command BACK =
+            new Command("leave-mark", Place.MARK, "Teacher's desk", "ESCAPE", "Go back to the desk");
+    static final List<Command> ALL =
+            List.of(MARK, STOP, LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES, EXPORT, BACK);
+
+    private static final List<Command> PANES = List.of(LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES);
+
+    private final Desk desk;
+    private final PathField exercise;
+    private final PathField folder;
+    private final JCheckBox changed = new JCheckBox("even where the exercise was changed since");
+    private final Choice<Counting> counts;
+    private final JProgressBar progress = new JProgressBar();
+    private final JLabel standing = Look.quiet("Choose the exercise and the folder of attempts, and mark.", Style.BODY);
+    private final JLabel line = Look.label(" ", Style.BODY);
+    private final Tabs tabs = new Tabs();
+    private final JPanel stage = new JPanel(new CardLayout());
+    private final ResultsPanes panes = new ResultsPanes();
+    private final List<Deed> deeds;
+    private final JPanel page;
+    private Counting counting = Counting.LAST;
+    private transient @Nullable SwingWorker<?, ?> working;
+    private transient @Nullable Marking marking;
+
+    /** @param set the scenario or the folder of variants to begin with; null for none */
+    MarkScreen(Desk desk, @Nullable Path set) {
+        this.desk = desk;
+        exercise = new PathField(
+                "mark-exercise",
+                "The exercise's file, or the folder that was handed out",
+                PathField.Kind.EITHER,
+                () -> {});
+        folder = new PathField("mark-attempts", "The folder with the attempts", PathField.Kind.FOLDER, () -> {});
+        counts = new Choice<>("counting", "Which of several tries counts", MarkScreen::words, c -> {
+            counting = c;
+            showResults();
+        });
+        counts.show(List.of(Counting.values()), counting);
+        exercise.show(set);
+        deeds = List.of(
+                new Deed(MARK, this::mark, () -> working == null),
+                new Deed(STOP, this::stop, () -> working != null),
+                new Deed(LEARNERS, () -> showPane(LEARNERS)),
+                new Deed(SLIPS, () -> showPane(SLIPS)),
+                new Deed(RULES, () -> showPane(RULES)),
+                new Deed(PROGRESS, () -> showPane(PROGRESS)),
+                new Deed(TOMORROW, () -> showPane(TOMORROW)),
+                new Deed(FILES, () -> showPane(FILES)),
+                new Deed(EXPORT, this::export, () -> marking != null),
+                new Deed(BACK, desk::home));
+        page = build();
+        panes.onOpen(this::replay);
+        Commands.install(page, deeds);
+        tabs.choose(0);
+    }
+
+    private static String words(Counting counting) {
+        return "the " + counting.name().toLowerCase(Locale.ROOT) + " try counts";
+    }
+
+    private Deed deed(Command command) {
+        return deeds.stream()
+                .filter(d -> d.command().equals(command))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JPanel build() {
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][][][grow,fill][]"));
+        whole.add(Bar.top(
+                "Mark",
+                "What came back, and what to teach next",
+                KeyButton.of(deed(EXPORT)),
+                KeyButton.of(deed(BACK))));
+        JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
+        top.add(choices(), "grow, wmin 0");
+        whole.add(top, "wmin 0");
+        JPanel head = new JPanel(new MigLayout("insets 8 20 4 20, gapx 16, fillx", "[][grow,right]"));
+        for (Command command : PANES) tabs.add(deed(command));
+        head.add(tabs);
+        standing.setName("standing");
+        head.add(standing, "wmin 0, al right");
+        whole.add(head, "wmin 0");
+        stage.add(panes.learners(), LEARNERS.id());
+        stage.add(panes.slips(), SLIPS.id());
+        stage.add(panes.rules(), RULES.id());
+        stage.add(panes.progress(), PROGRESS.id());
+        stage.add(panes.tomorrow(), TOMORROW.id());
+        stage.add(panes.files(), FILES.id());
+        JPanel padded = new JPanel(new MigLayout("insets 4 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
+        padded.add(stage, "grow, hmin 0, wmin 0");
+        whole.add(padded, "grow, hmin 0, wmin 0");
+        line.setName("line");
+        whole.add(Bar.bottom(line, Look.quiet("Double-click a line, or Enter on it, for the replay.", Style.NOTE)));
+        return whole;
+    }
+
+    private JComponent choices() {
+        Card card = new Card(new MigLayout(
+                "insets 14 20 14 20, gap 12 8, fillx, wrap 5, hidemode 2", "[][grow 1,fill][][grow 1,fill][]"));
+        changed.setName("even-if-changed");
+        changed.setOpaque(false);
+        Look.styled(changed, Style.BODY);
+        progress.setName("progress");
+        progress.setVisible(false);
+        card.add(Look.quiet("Exercise", Style.BODY));
+        card.add(exercise, "wmin 0");
+        card.add(Look.quiet("Attempts", Style.BODY));
+        card.add(folder, "wmin 0");
+        card.add(KeyButton.primary(deed(MARK)));
+        card.add(counts, "skip 1, split 2, growx 0");
+        card.add(changed);
+        card.add(progress, "span 2, growx, h 6!");
+        card.add(KeyButton.of(deed(STOP)), "growx");
+        return card;
+    }
+
+    private void showPane(Command command) {
+        tabs.choose(PANES.indexOf(command));
+        ((CardLayout) stage.getLayout()).show(stage, command.id());
+    }
+
+    // Marking
+
+    private void mark() {
+        Optional<Path> set = exercise.path();
+        Optional<Path> from = folder.path();
+        if (set.isEmpty() || from.isEmpty()) {
+            say(set.isEmpty() ? "Say which exercise it is" : "Say which folder the attempts are in");
+            return;
+        }
+        boolean even = changed.isSelected();
+        say("");
+        progress.setValue(0);
+        progress.setVisible(true);
+        standing.setText("Marking …");
+        working = Aside.run(
+                told -> Marking.of(set.get(), from.get(), even, told),
+                (done, of) -> {
+                    progress.setMaximum(of);
+                    progress.setValue(done);
+                    if (working != null) standing.setText("Marked " + done + " of " + of);
+                },
+                this::come,
+                why -> {
+                    ended();
+                    standing.setText("Nothing was marked.");
+                    say(why);
+                });
+        deeds.forEach(Deed::refresh);
+    }
+
+    private void stop() {
+        SwingWorker<?, ?> now = working;
+        if (now == null) return;
+        now.cancel(true);
+        ended();
+        standing.setText("The marking was given up.");
+    }
+
+    private void ended() {
+        working = null;
+        progress.setVisible(false);
+        deeds.forEach(Deed::refresh);
+    }
+
+    private void come(Marking done) {
+        marking = done;
+        ended();
+        standing.setText(done.says());
+        standing.setToolTipText(done.says());
+        showResults();
+    }
+
+    private void showResults() {
+        Marking now = marking;
+        if (now == null) return;
+        Results results = now.results(counting);
+        panes.show(results, now.lines());
+        tabs.note(0, String.valueOf(results.rows().size()));
+        tabs.note(1, String.valueOf(results.slips().size()));
+        long left = now.lines().stream().filter(l -> !l.isMarked()).count();
+        tabs.note(5, left == 0 ? "" : left + " left out");
+    }
+
+    private void replay(String file) {
+        Marking now = marking;
+        if (now == null) return;
+        Aside.run(() -> now.open(file), o -> desk.replay(o.scenario(), o.attempt()), this::say);
+    }
+
+    // Saving
+
+    private void export() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setSelectedFile(new java.io.File("results.xlsx"));
+        if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
+            export(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Saves the results, of the kind that the name says. */
+    void export(Path to) {
+        Marking now = marking;
+        if (now == null) return;
+        Results results = now.results(counting);
+        Aside.run(
+                () -> {
+                    ResultsExport.write(results, to);
+                    return to;
+                },
+                saved -> say("Saved: " + saved),
+                this::say);
+    }
+
+    private void say(String words) {
+        line.setText(words.isEmpty() ? " " : words);
+        line.setToolTipText(line.getText());
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public String title() {
+        return "Mark";
+    }
+
+    @Override
+    public String menu() {
+        return "Mark";
+    }
+
+    @Override
+    public List<Deed> deeds() {
+        return deeds;
+    }
+
+    @Override
+    public void focus() {
+        page.requestFocusInWindow();
+    }
+
+    @Override
+    public void left() {
+        if (working != null) stop();
+    }
+}

@@ -1,0 +1,124 @@
+package org.marktwice.view.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.marktwice.bench.Attempt;
+import org.marktwice.classroom.Attempted;
+import org.marktwice.classroom.BulkMarking;
+import org.marktwice.classroom.ExerciseSet;
+import org.marktwice.classroom.Marked;
+import org.marktwice.classroom.Marker;
+import org.marktwice.classroom.Results;
+import org.marktwice.files.AttemptFile;
+import org.marktwice.files.FileRefused;
+import org.marktwice.scenario.Scenario;
+
+/** A folder of attempts, marked: each file with its state, and the class's results. */
+final class Marking {
+    private final Path folder;
+    private final ExerciseSet set;
+    private final List<Line> lines = new ArrayList<>();
+    private final Results.Collector collector;
+
+    /** What became of a file. @param marks and {@code outOf} NaN where it was not marked */
+    record Line(
+            String file, Marked.State state, String learner, double marks, double outOf, String reason, String sameAs) {
+        static Line of(Marked marked) {
+            return new Line(
+                    marked.file(),
+                    marked.state(),
+                    marked.learner(),
+                    marked.sheet().map(s -> s.marks()).orElse(Double.NaN),
+                    marked.sheet().map(s -> s.outOf()).orElse(Double.NaN),
+                    marked.reason(),
+                    marked.sameAs());
+        }
+
+        boolean isMarked() {
+            return !Double.isNaN(marks);
+        }
+
+        /** Its state with the sign of it. */
+        String said() {
+            String sign = switch (state) {
+                case WHOLE -> "✓ ";
+                case UNFINISHED, TORN, CHANGED_SCENARIO -> "~ ";
+                default -> "✕ ";
+            };
+            return sign + state.spoken();
+        }
+
+        /** Why it is in its state, and whether another file has the very same actions. */
+        String more() {
+            String same = sameAs.isEmpty() ? "" : "the same actions at the same times as " + sameAs;
+            if (reason.isEmpty()) return same;
+            return same.isEmpty() ? reason : reason + "; " + same;
+        }
+    }
+
+    private Marking(Path folder, ExerciseSet set) {
+        this.folder = folder;
+        this.set = set;
+        collector = new Results.Collector(set);
+    }
+
+    /**
+     * Marks all files of the folder and those below it.
+     *
+     * @param exercise a scenario's file, or a folder of variants
+     */
+    static Marking of(Path exercise, Path folder, boolean evenIfChanged, BulkMarking.Progress progress)
+            throws FileRefused, InterruptedException {
+        ExerciseSet set = ExerciseSet.read(exercise);
+        Marking marking = new Marking(folder, set);
+        BulkMarking.of(folder)
+                .run(
+                        new Marker(set, evenIfChanged),
+                        Runtime.getRuntime().availableProcessors(),
+                        marking::take,
+                        progress);
+        return marking;
+    }
+
+    private void take(Marked marked) {
+        lines.add(Line.of(marked));
+        collector.accept(marked);
+    }
+
+    List<Line> lines() {
+        return List.copyOf(lines);
+    }
+
+    Results results(Results.Counting counting) {
+        return collector.results(counting);
+    }
+
+    /** How many files there are, and how many of them were marked, in one line. */
+    String says() {
+        long marked = lines.stream().filter(Line::isMarked).count();
+        long left = lines.size() - marked;
+        return marked + " of " + lines.size() + (lines.size() == 1 ? " file" : " files") + " marked"
+                + (left == 0 ? "" : "; " + left + " left out, each with its reason under Files");
+    }
+
+    /** An attempt as its file has it, with the scenario that it was made on. */
+    record Opened(Scenario scenario, Attempt attempt) {}
+
+    /** @throws FileRefused where the file can't be read any more, or belongs to none of the scenarios */
+    Opened open(String file) throws FileRefused {
+        Attempt attempt = AttemptFile.read(folder.resolve(file)).attempt();
+        ExerciseSet.Place place = set.placeOf(attempt);
+        if (place instanceof ExerciseSet.Place.At at) return new Opened(at.scenario(), attempt);
+        if (place instanceof ExerciseSet.Place.Changed changed) return new Opened(changed.now(), attempt);
+        throw new FileRefused(file, "it belongs to none of these exercises");
+    }
+
+    /** The last of a learner's attempts that counts; empty where none was marked. */
+    static Optional<Attempted> counted(Results.Row row) {
+        return row.counted().isEmpty()
+                ? Optional.empty()
+                : Optional.of(row.counted().get(row.counted().size() - 1));
+    }
+}

@@ -1,0 +1,88 @@
+package org.marktwice.view.desk;
+
+import java.io.File;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JFileChooser;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/** A file or folder, typed or chosen. */
+final class PathField extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    /** What can be chosen. */
+    enum Kind {
+        FILE(JFileChooser.FILES_ONLY),
+        FOLDER(JFileChooser.DIRECTORIES_ONLY),
+        EITHER(JFileChooser.FILES_AND_DIRECTORIES);
+
+        private final int mode;
+
+        Kind(int mode) {
+            this.mode = mode;
+        }
+    }
+
+    private final Kind kind;
+    private final JTextField text = new JTextField(16);
+
+    PathField(String name, String what, Kind kind, Runnable changed) {
+        super(new MigLayout("insets 0, gapx 6, fillx", "[grow,fill][]"));
+        this.kind = kind;
+        setOpaque(false);
+        text.setName(name);
+        text.getAccessibleContext().setAccessibleName(what);
+        text.setToolTipText(what);
+        Look.styled(text, Style.BODY);
+        text.getDocument().addDocumentListener(new javax.swing.event.DocumentListener() {
+            @Override
+            public void insertUpdate(javax.swing.event.DocumentEvent event) {
+                changed.run();
+            }
+
+            @Override
+            public void removeUpdate(javax.swing.event.DocumentEvent event) {
+                changed.run();
+            }
+
+            @Override
+            public void changedUpdate(javax.swing.event.DocumentEvent event) {}
+        });
+        JButton choose = new JButton("Choose …");
+        choose.setName(name + "-choose");
+        choose.addActionListener(e -> choose());
+        add(text, "wmin 0");
+        add(choose);
+    }
+
+    /** Empty while nothing, or nothing that could be a path, is typed. */
+    Optional<Path> path() {
+        String typed = text.getText().strip();
+        if (typed.isEmpty()) return Optional.empty();
+        try {
+            return Optional.of(Path.of(typed));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    void show(@Nullable Path path) {
+        text.setText(path == null ? "" : path.toString());
+    }
+
+    private void choose() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileSelectionMode(kind.mode);
+        path().map(Path::toFile).filter(File::exists).ifPresent(chooser::setSelectedFile);
+        if (chooser.showDialog(this, "Choose") == JFileChooser.APPROVE_OPTION) {
+            show(chooser.getSelectedFile().toPath());
+        }
+    }
+}

@@ -1,0 +1,182 @@
+package org.marktwice.view.desk;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import org.jfree.chart.ChartFactory;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.StandardXYBarPainter;
+import org.jfree.chart.renderer.xy.XYBarRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.xy.IntervalXYDataset;
+import org.jfree.data.xy.XYBarDataset;
+import org.jfree.data.xy.XYDataset;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.classroom.Results;
+import org.marktwice.picture.Ink;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/** A plot of results in the window's own inks: plain, with thin lines and no ground of its own. */
+final class Plot extends JComponent {
+    private static final long serialVersionUID = 1L;
+
+    private transient @Nullable XYDataset data;
+    private String across = "";
+    private String up = "";
+    private boolean bars;
+    private double most = 1;
+    private String nothing = "";
+
+    /** How many totals lie in each tenth of the marks. */
+    void distribution(Results results) {
+        XYSeries series = new XYSeries("learners");
+        int[] tenths = results.distribution();
+        int highest = 1;
+        StringBuilder said = new StringBuilder();
+        for (int i = 0; i < tenths.length; i++) {
+            series.add(i * 10 + 5, tenths[i]);
+            highest = Math.max(highest, tenths[i]);
+            if (tenths[i] > 0) {
+                said.append(String.format(Locale.ROOT, ", %d to %d: %d", i * 10, i * 10 + 10, tenths[i]));
+            }
+        }
+        show(new XYBarDataset(new XYSeriesCollection(series), 9.2), "marks of 100", "learners", true, highest * 1.1);
+        nothing = results.rows().isEmpty() ? "Nothing has been marked yet." : "";
+        getAccessibleContext().setAccessibleName("How the marks are spread" + said);
+        setName("distribution");
+    }
+
+    /** The shares of the marks of those who tried more than once, try by try. */
+    void progress(List<Results.Progress> progress) {
+        XYSeriesCollection all = new XYSeriesCollection();
+        for (Results.Progress one : progress) {
+            XYSeries series = new XYSeries(one.learner() + ", " + one.exercise());
+            for (int i = 0; i < one.shares().size(); i++) {
+                series.add(i + 1, 100 * one.shares().get(i));
+            }
+            all.addSeries(series);
+        }
+        show(all, "try", "marks of 100", false, 104);
+        nothing = progress.isEmpty() ? "Nobody has tried more than once." : "";
+        getAccessibleContext().setAccessibleName("Progress over the tries of " + progress.size() + " learners");
+        setName("progress-plot");
+    }
+
+    private void show(XYDataset next, String xWords, String yWords, boolean asBars, double highest) {
+        data = next;
+        across = xWords;
+        up = yWords;
+        bars = asBars;
+        most = highest;
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        XYDataset now = data;
+        if (now == null || getWidth() < Look.px(80) || getHeight() < Look.px(60)) return;
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        if (nothing.isEmpty()) {
+            chart(now).draw(g, new Rectangle2D.Double(0, 0, getWidth(), getHeight()));
+        } else {
+            g.setFont(Style.BODY.font());
+            g.setColor(Look.colour(Ink.QUIET));
+            int wide = g.getFontMetrics().stringWidth(nothing);
+            g.drawString(nothing, Math.max(0, (getWidth() - wide) / 2), getHeight() / 2);
+        }
+        g.dispose();
+    }
+
+    /** Made anew each time, so that it follows light, dark and the text size. */
+    private JFreeChart chart(XYDataset of) {
+        JFreeChart chart = bars
+                ? ChartFactory.createXYBarChart(null, across, false, up, (IntervalXYDataset) of)
+                : ChartFactory.createXYLineChart(null, across, up, of);
+        chart.removeLegend();
+        chart.setBackgroundPaint(null);
+        chart.setPadding(new RectangleInsets(Look.px(6), Look.px(4), Look.px(4), Look.px(12)));
+        XYPlot plot = chart.getXYPlot();
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeGridlinePaint(Look.colour(Ink.BORDER));
+        plot.setRangeGridlineStroke(new BasicStroke(1));
+        dress(plot.getDomainAxis());
+        dress(plot.getRangeAxis());
+        plot.getRangeAxis().setRange(0, most);
+        if (bars) {
+            plot.getDomainAxis().setRange(0, 100);
+            ((NumberAxis) plot.getDomainAxis()).setTickUnit(new NumberTickUnit(20));
+        } else ((NumberAxis) plot.getRangeAxis()).setTickUnit(new NumberTickUnit(20));
+        ((NumberAxis) (bars ? plot.getRangeAxis() : plot.getDomainAxis()))
+                .setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+        plot.setRenderer(bars ? barred() : lined(of.getSeriesCount()));
+        return chart;
+    }
+
+    private static void dress(ValueAxis axis) {
+        axis.setLabelFont(Style.NOTE.font());
+        axis.setTickLabelFont(Style.NOTE.font());
+        Color quiet = Look.colour(Ink.QUIET);
+        axis.setLabelPaint(quiet);
+        axis.setTickLabelPaint(quiet);
+        axis.setAxisLinePaint(Look.colour(Ink.BORDER));
+        axis.setTickMarkPaint(Look.colour(Ink.BORDER));
+    }
+
+    private static XYBarRenderer barred() {
+        XYBarRenderer renderer = new XYBarRenderer();
+        renderer.setBarPainter(new StandardXYBarPainter());
+        renderer.setShadowVisible(false);
+        renderer.setSeriesPaint(0, Look.colour(Ink.ACTION));
+        return renderer;
+    }
+
+    private static XYLineAndShapeRenderer lined(int series) {
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
+        double r = Look.px(3);
+        for (int i = 0; i < series; i++) {
+            renderer.setSeriesPaint(i, Look.palette().of(Ink.ACTION, series > 12 ? 0.5 : 0.85));
+            renderer.setSeriesStroke(i, new BasicStroke(1.4f));
+            renderer.setSeriesShape(i, new Ellipse2D.Double(-r, -r, 2 * r, 2 * r));
+        }
+        return renderer;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Look.px(420), Look.px(220));
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

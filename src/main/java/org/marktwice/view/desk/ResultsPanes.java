@@ -1,0 +1,274 @@
+package org.marktwice.view.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.classroom.Attempted;
+import org.marktwice.classroom.Attempted.Score;
+import org.marktwice.classroom.Results;
+import org.marktwice.classroom.Results.Item;
+import org.marktwice.classroom.Results.Row;
+import org.marktwice.classroom.Results.SlipCount;
+import org.marktwice.rulebook.Texts;
+import org.marktwice.view.Card;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/** The panes of a class's results: the learners first, then slips, rules, progress, and every file. */
+final class ResultsPanes {
+    private final Rows<Row> learners = new Rows<>(List.of());
+    private final Sheet<Row> learnersSheet = new Sheet<>("learners", "Learners and rules", learners);
+    private final Plot distribution = new Plot();
+    private final JLabel spread = Look.quiet(" ", Style.NOTE);
+    private final Rows<SlipCount> slips;
+    private final Sheet<SlipCount> slipsSheet;
+    private final Rows<Item> rules;
+    private final JLabel alpha = Look.label(" ", Style.BODY);
+    private final Plot progress = new Plot();
+    private final Rows<Attempted> attempts;
+    private final Sheet<Attempted> attemptsSheet;
+    private final Rows<Marking.Line> files;
+    private final Sheet<Marking.Line> filesSheet;
+    private final Tomorrow tomorrow = new Tomorrow();
+    private transient @Nullable Results results;
+
+    ResultsPanes() {
+        slips = new Rows<>(List.of(
+                Rows.words("Rule", 2.4, SlipCount::title),
+                Rows.number("Learners", 0.8, s -> (double) s.learners().size()),
+                Rows.number("Of", 0.5, s -> (double) s.of()),
+                Rows.number("Marks lost", 0.8, s -> tenth(s.lost())),
+                Rows.words("Who", 2, s -> String.join(", ", s.learners())),
+                Rows.words("For instance", 5, SlipCount::example)));
+        slipsSheet = new Sheet<>("slips", "Slips, those that most learners made first", slips);
+        rules = new Rows<>(List.of(
+                Rows.words("Rule", 3, Item::title),
+                Rows.number("Learners", 0.8, i -> (double) i.learners()),
+                Rows.number(
+                        "Facility",
+                        0.8,
+                        i -> i.facility(),
+                        ResultsPanes::two,
+                        "The share reached of what could be: low is hard"),
+                Rows.number(
+                        "Discrimination",
+                        1,
+                        i -> known(i.discrimination()),
+                        ResultsPanes::two,
+                        "How it goes with the rest of the marks: near 0 it tells nothing, below 0 it misleads"),
+                Rows.words("What it tells", 3, ResultsPanes::tells)));
+        attempts = new Rows<>(List.of(
+                Rows.words("Learner", 1.5, Attempted::learner),
+                Rows.words("Started", 1.5, a -> a.started().replace("T", " ").replace("Z", "")),
+                Rows.number("Marks", 0.7, a -> tenth(a.total().marks())),
+                Rows.number("Of", 0.6, a -> tenth(a.total().outOf())),
+                Rows.words("File", 2.5, Attempted::file)));
+        attemptsSheet = new Sheet<>("attempts", "Every marked attempt", attempts);
+        files = new Rows<>(List.of(
+                Rows.words("File", 3, Marking.Line::file),
+                Rows.words("State", 1.5, Marking.Line::said),
+                Rows.words("Learner", 1.2, Marking.Line::learner),
+                Rows.number("Marks", 0.7, l -> l.isMarked() ? (Double) tenth(l.marks()) : null),
+                Rows.number("Of", 0.6, l -> l.isMarked() ? (Double) tenth(l.outOf()) : null),
+                Rows.words("Why", 5, Marking.Line::more)));
+        filesSheet = new Sheet<>("files", "Every file with its state", files);
+        for (Sheet<?> sheet : List.of(learnersSheet, slipsSheet, attemptsSheet, filesSheet)) {
+            sheet.table().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        }
+    }
+
+    JComponent learners() {
+        JPanel pane = panel("[grow 7,fill][grow 3,fill,200::]");
+        Card table = card("[grow,fill]");
+        table.add(learnersSheet, "grow, hmin 0, wmin 0");
+        pane.add(table, "grow, hmin 0, wmin 0");
+        Card plot = card("[][grow,fill][]");
+        plot.add(Look.label("How the marks are spread", Style.SUBTITLE));
+        plot.add(distribution, "grow, hmin 0, wmin 0");
+        plot.add(spread, "wmin 0");
+        pane.add(plot, "grow, hmin 0, wmin 0");
+        return pane;
+    }
+
+    JComponent slips() {
+        return alone(slipsSheet, null);
+    }
+
+    JComponent rules() {
+        alpha.setName("alpha");
+        return alone(new Sheet<>("rules", "Rules with their figures", rules), alpha);
+    }
+
+    JComponent progress() {
+        JPanel pane = panel("[grow,fill]");
+        Card table = card("[grow,fill]");
+        table.add(attemptsSheet, "grow, hmin 0, wmin 0");
+        pane.add(table, "grow, hmin 0, wmin 0, h 50%");
+        Card plot = card("[][grow,fill]");
+        plot.add(Look.label("From try to try", Style.SUBTITLE));
+        plot.add(progress, "grow, hmin 0, wmin 0");
+        pane.add(plot, "grow, hmin 0, wmin 0, h 50%");
+        return pane;
+    }
+
+    JComponent files() {
+        return alone(filesSheet, null);
+    }
+
+    JComponent tomorrow() {
+        return tomorrow;
+    }
+
+    private static JComponent alone(JComponent table, @Nullable JComponent foot) {
+        JPanel pane = panel("[grow,fill]");
+        Card card = card("[grow,fill][]");
+        card.add(table, "grow, hmin 0, wmin 0");
+        if (foot != null) card.add(foot, "wmin 0");
+        pane.add(card, "grow, hmin 0, wmin 0");
+        return pane;
+    }
+
+    private static JPanel panel(String rows) {
+        JPanel pane = new JPanel(new MigLayout("insets 0, gap 0 16, wrap 1, fill", "[grow,fill]", rows));
+        pane.setOpaque(false);
+        return pane;
+    }
+
+    private static Card card(String rows) {
+        return new Card(new MigLayout("insets 12 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", rows));
+    }
+
+    /** @param file opened by a double click or by Enter on a line that has one */
+    void onOpen(Consumer<String> file) {
+        learnersSheet.onOpen(r -> Marking.counted(r).map(Attempted::file).ifPresent(file));
+        attemptsSheet.onOpen(a -> file.accept(a.file()));
+        filesSheet.onOpen(l -> {
+            if (l.isMarked()) file.accept(l.file());
+        });
+        slipsSheet.onOpen(s -> firstWith(s).ifPresent(file));
+    }
+
+    /** The attempt of the first learner who made a slip. */
+    private Optional<String> firstWith(SlipCount slip) {
+        Results now = results;
+        if (now == null || slip.learners().isEmpty()) return Optional.empty();
+        return now.rows().stream()
+                .filter(r -> r.learner().equals(slip.learners().get(0)))
+                .flatMap(r -> r.counted().stream())
+                .filter(a -> a.slips().stream()
+                        .anyMatch(s -> s.key().equals(slip.key()) && s.rule().equals(slip.rule())))
+                .map(Attempted::file)
+                .findFirst();
+    }
+
+    void show(Results now, List<Marking.Line> lines) {
+        results = now;
+        learners.show(columns(now), now.rows());
+        distribution.distribution(now);
+        spread.setText(middle(now));
+        slips.show(now.slips());
+        rules.show(items(now));
+        Results.Reliability reliability = now.reliability();
+        alpha.setText(
+                reliability.alpha().isPresent()
+                        ? String.format(
+                                Locale.ROOT,
+                                "Cronbach's alpha %.2f, over %d rules put to all of %d learners. %s",
+                                reliability.alpha().getAsDouble(),
+                                reliability.rules(),
+                                reliability.learners(),
+                                weight(reliability.alpha().getAsDouble()))
+                        : "Cronbach's alpha can't be told: it needs two learners and two rules that were put to all.");
+        progress.progress(now.progress());
+        attempts.show(now.attempts());
+        files.show(lines);
+        tomorrow.show(now);
+    }
+
+    private static String weight(double alpha) {
+        if (alpha >= 0.8) return "The rules agree well: one total says it.";
+        return alpha >= 0.6
+                ? "The rules agree fairly."
+                : "The rules ask for different things: look at them one by one, not at the total.";
+    }
+
+    /** The rules; and the exercises after them, where there are several. */
+    private static List<Item> items(Results now) {
+        List<Item> items = new ArrayList<>(now.rules());
+        if (now.exercises().size() > 1) items.addAll(now.exercises());
+        return items;
+    }
+
+    private static List<Rows.Col<Row>> columns(Results now) {
+        List<Rows.Col<Row>> columns = new ArrayList<>(List.of(
+                Rows.words("Learner", 1.3, Row::learner),
+                Rows.number("Tries", 0.55, r -> (double) r.tries()),
+                Rows.number("Marks", 0.65, r -> tenth(r.total().marks())),
+                Rows.number("Of", 0.55, r -> tenth(r.total().outOf())),
+                Rows.number(
+                        "Of 100",
+                        0.65,
+                        r -> 100 * r.total().share(),
+                        n -> String.format(Locale.ROOT, "%.0f", n),
+                        "Marks of 100")));
+        for (Item rule : now.rules()) {
+            columns.add(Rows.upright(
+                    rule.title(),
+                    rule.title() + ": " + Texts.of(rule.id()).why(),
+                    r -> score(r, rule).map(s -> tenth(s.marks())).orElse(null),
+                    r -> score(r, rule)
+                            .filter(s -> s.outOf() > 0)
+                            .map(s -> 1 - s.share())
+                            .orElse(0.0)));
+        }
+        return columns;
+    }
+
+    private static Optional<Score> score(Row row, Item rule) {
+        return Optional.ofNullable(row.scores().get(rule.id()));
+    }
+
+    private static String middle(Results now) {
+        double[] shares = now.shares();
+        if (shares.length == 0) return " ";
+        double[] sorted = shares.clone();
+        java.util.Arrays.sort(sorted);
+        double middle = (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+        return String.format(
+                Locale.ROOT,
+                "Half of the class reached %.0f of 100 or more; the lowest %.0f, the highest %.0f.",
+                100 * middle,
+                100 * sorted[0],
+                100 * sorted[sorted.length - 1]);
+    }
+
+    private static String tells(Item item) {
+        double d = item.discrimination().orElse(Double.NaN);
+        if (item.facility() >= 0.95) return "✓ nearly everyone keeps it";
+        if (d < 0) return "✕ the better the learner, the worse it goes: look at how it is set";
+        if (item.facility() < 0.4) return "✕ hard for this class: teach it again";
+        if (d < 0.2) return "~ tells little between learners";
+        return "";
+    }
+
+    private static @Nullable Double known(OptionalDouble value) {
+        return value.isPresent() ? (Double) value.getAsDouble() : null;
+    }
+
+    private static String two(double n) {
+        return String.format(Locale.ROOT, "%.2f", n);
+    }
+
+    private static double tenth(double n) {
+        return Math.rint(n * 10) / 10 + 0.0;
+    }
+}
