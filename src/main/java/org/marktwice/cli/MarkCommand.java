@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.rulebook.Estimates;
 import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.Situation;
@@ -37,7 +39,9 @@ import picocli.CommandLine.Parameters;
             "    measured             value, unit, limit; where there is a figure to state",
             "    step, line           the action that decided it, counted from 1, and its line in the file",
             "    says, instead        what was found, and what would have been better on this board",
-            "  notJudged[]   ids of rules that had nothing to judge: no pass, and worth nothing"
+            "  notJudged[]   ids of rules that had nothing to judge: no pass, and worth nothing",
+            "  hints[]       rule, board, part, joint, grade (1 to 3): the hints that were used",
+            "  clearances[]  board, part, step, estimated, computed: estimates made before turning"
         })
 final class MarkCommand implements Callable<Integer> {
     private final Console console;
@@ -81,6 +85,32 @@ final class MarkCommand implements Callable<Integer> {
                         "findings",
                         sheet.entries().stream().map(e -> finding(e, opened)).toList())
                 .and("notJudged", sheet.notJudged())
+                .and(
+                        "hints",
+                        opened.bench().hints().stream().map(MarkCommand::hint).toList())
+                .and(
+                        "clearances",
+                        Estimates.clearances(Situation.of(opened.bench())).stream()
+                                .map(MarkCommand::clearance)
+                                .toList())
+                .map();
+    }
+
+    private static Map<String, @Nullable Object> hint(Action.Hint hint) {
+        return Fields.with("rule", hint.rule())
+                .maybe("board", hint.board())
+                .maybe("part", hint.part())
+                .maybe("joint", hint.joint())
+                .and("grade", hint.grade())
+                .map();
+    }
+
+    private static Map<String, @Nullable Object> clearance(Estimates.Clearance estimate) {
+        return Fields.with("board", estimate.board())
+                .and("part", estimate.part())
+                .and("step", estimate.step())
+                .and("estimated", estimate.estimated())
+                .and("computed", estimate.computed())
                 .map();
     }
 

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
 import org.marktwice.files.AttemptFile;
+import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Verdict;
-import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Cautions;
 import org.marktwice.view.SheetModel;
@@ -60,46 +58,10 @@ final class MarkSheetText {
     }
 
     private void practice() {
-        Practice p = sheet.scenario().practice();
-        List<String> words = new ArrayList<>();
-        words.add("face side " + spoken(p.faceSide()));
-        words.add(
-                p.heartSide() == Practice.HeartSide.ANY
-                        ? "heart side any way"
-                        : "heart side " + spoken(p.heartSide()) + " from the middle of the job");
-        words.add("knots keep the larger of " + Text.number(p.knotMargin().mm()) + " mm and "
-                + Text.number(p.knotMargin().diameters()) + " of their diameter");
-        words.add("cup clear to 1 in " + Text.number(p.cupRatio().clear()) + ", poor to 1 in "
-                + Text.number(p.cupRatio().poor()));
-        words.add("sizes ±" + Text.number(p.size()) + " mm");
-        words.add("gaps to " + Text.number(p.gap()) + " mm");
-        words.add("told " + told(p.guidance()));
-        words.add("aids: " + (p.aids().isEmpty() ? "none" : String.join(", ", aids(p))));
-        if (!p.worth().isEmpty()) words.add("worth set here: " + worth(p.worth()));
-        lines.add(Text.wrapped("Practice in force: ", String.join("; ", words) + "."));
-    }
-
-    private static String told(Practice.Guidance guidance) {
-        return switch (guidance) {
-            case EACH_STEP -> "after each step";
-            case EACH_PART -> "after each part";
-            case AT_HAND_IN -> "at hand-in";
-            case EXAMINATION -> "at hand-in only, as in an examination";
-        };
-    }
-
-    private static List<String> aids(Practice practice) {
-        return practice.aids().stream().sorted().map(MarkSheetText::spoken).toList();
-    }
-
-    private static String worth(Map<String, Double> worth) {
-        List<String> words = new ArrayList<>();
-        new TreeMap<>(worth).forEach((rule, marks) -> words.add(rule + " " + Text.number(marks)));
-        return String.join(", ", words);
-    }
-
-    private static String spoken(Enum<?> word) {
-        return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        lines.add("Practice in force");
+        for (PracticeWords.Setting set : PracticeWords.all(sheet.scenario().practice())) {
+            lines.add(Text.wrapped("  " + set.name() + ": ", set.value()));
+        }
     }
 
     private void group(SheetModel.Group group) {
@@ -148,6 +110,12 @@ final class MarkSheetText {
         lines.add("");
         SheetModel.Estimate estimate = sheet.estimate();
         if (estimate.given()) estimate(estimate);
+        SheetModel.Estimate parts = sheet.parts();
+        if (parts.given()) estimate(parts);
+        for (String clearance : sheet.clearances()) lines.add(Text.wrapped("Clearance: ", clearance + "."));
+        if (!sheet.hints().isEmpty()) {
+            lines.add(Text.wrapped("Hints used: ", String.join("; ", sheet.hints()) + "."));
+        }
         List<String> notJudged = sheet.notJudged();
         if (!notJudged.isEmpty()) {
             lines.add(Text.wrapped(

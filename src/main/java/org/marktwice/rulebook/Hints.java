@@ -3,7 +3,6 @@ package org.marktwice.rulebook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.marktwice.bench.Action;
@@ -92,8 +91,7 @@ public final class Hints {
         Texts.RuleTexts texts = Texts.of(finding.rule());
         Phrase phrase = switch (grade) {
             case 1 -> where(finding);
-            case 2 ->
-                Found.phrase("check", "title", texts.title().toLowerCase(Locale.ROOT), "instead", texts.instead());
+            case 2 -> Found.phrase("check", "title", texts.title(), "instead", texts.instead());
             default -> Found.phrase("rule", "says", Texts.says(finding, scenario), "why", texts.why());
         };
         String template = Texts.shared(FILE).get(phrase.key());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 
@@ -60,6 +61,9 @@ final class Exercises {
         LearnerFolder.Standing standing = standing(scenario);
         Optional<String> best = standing.best()
                 .map(b -> "best " + SheetModel.number(b.marks()) + " of " + SheetModel.number(b.outOf()));
+        if (scenario.practice().guidance() == Practice.Guidance.EXAMINATION && standing.tries() > 0) {
+            return standing.left().isPresent() ? "handed in · begun" : "handed in";
+        }
         if (standing.left().isPresent()) return best.map(b -> b + " · begun").orElse("begun");
         return best.orElse("");
     }
@@ -91,7 +95,7 @@ final class Exercises {
             case EACH_STEP -> "You are told after each step.";
             case EACH_PART -> "You are told when a part is settled.";
             case AT_HAND_IN -> "You are told when you hand in.";
-            case EXAMINATION -> "An examination: nothing is told before you hand in.";
+            case EXAMINATION -> "An examination: nothing is told; what you hand in is kept for your teacher.";
         };
     }
 }

@@ -13,10 +13,12 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
+import org.marktwice.drawing.Part;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Rule;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Texts;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 import org.marktwice.view.Commands.Command;
@@ -39,7 +41,7 @@ final class HandInScreen implements Screen {
     static final List<Command> ALL = List.of(HAND_IN, SKIP, BACK);
 
     interface Host {
-        void handIn(Set<String> expects);
+        void handIn(Set<String> expects, Set<String> parts);
 
         void handInWithoutEstimate();
 
@@ -48,13 +50,14 @@ final class HandInScreen implements Screen {
 
     private final Scenario scenario;
     private final Map<String, JCheckBox> boxes = new LinkedHashMap<>();
+    private final Map<String, JCheckBox> partBoxes = new LinkedHashMap<>();
     private final List<Deed> deeds;
     private final Deed handIn;
     private final JPanel page;
 
     HandInScreen(Host host, Scenario scenario) {
         this.scenario = scenario;
-        handIn = new Deed(HAND_IN, () -> host.handIn(ticked()));
+        handIn = new Deed(HAND_IN, () -> host.handIn(ticked(boxes), ticked(partBoxes)));
         Deed skip = new Deed(SKIP, host::handInWithoutEstimate);
         Deed back = new Deed(BACK, host::backToBench);
         deeds = List.of(handIn, skip, back);
@@ -62,7 +65,7 @@ final class HandInScreen implements Screen {
         Commands.install(page, deeds);
     }
 
-    private Set<String> ticked() {
+    private static Set<String> ticked(Map<String, JCheckBox> boxes) {
         return boxes.entrySet().stream()
                 .filter(e -> e.getValue().isSelected())
                 .map(Map.Entry::getKey)
@@ -82,9 +85,10 @@ final class HandInScreen implements Screen {
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
         whole.add(scroll, "grow, hmin 0");
-        whole.add(Bar.bottom(
-                Look.label("Once handed in, nothing more can be changed.", Style.BODY),
-                Look.quiet(Cautions.LINE, Style.NOTE)));
+        String after = scenario.practice().guidance() == Practice.Guidance.EXAMINATION
+                ? "An examination: what you hand in is kept for your teacher. Nothing more can be changed then."
+                : "Once handed in, nothing more can be changed.";
+        whole.add(Bar.bottom(Look.label(after, Style.BODY), Look.quiet(Cautions.LINE, Style.NOTE)));
         return whole;
     }
 
@@ -100,6 +104,7 @@ final class HandInScreen implements Screen {
                 "wmin 0");
         JPanel stages = new JPanel(new MigLayout("insets 0, gap 32 0, fillx", "[grow 1,fill,sg stage]"));
         stages.setOpaque(false);
+        stages.add(parts(), "aligny top, wmin 0");
         byStage().forEach((stage, rules) -> stages.add(column(stage, rules), "aligny top, wmin 0"));
         card.add(stages, "growx, wmin 0");
         card.add(
@@ -124,6 +129,20 @@ final class HandInScreen implements Screen {
             found.computeIfAbsent(rule.stage(), s -> new ArrayList<>()).add(rule);
         }
         return found;
+    }
+
+    private JComponent parts() {
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1", "[grow,fill]", "[]10[top]"));
+        column.setOpaque(false);
+        column.add(Look.quiet("WHICH PARTS", Style.HEADING));
+        for (Part part : scenario.drawing().parts()) {
+            JCheckBox box = new JCheckBox(part.name());
+            box.setName("part-" + part.id());
+            box.setOpaque(false);
+            partBoxes.put(part.id(), box);
+            column.add(box, "wmin 0");
+        }
+        return column;
     }
 
     private JComponent column(Stage stage, List<Rule> rules) {
@@ -164,6 +183,6 @@ final class HandInScreen implements Screen {
 
     @Override
     public void focus() {
-        boxes.values().stream().findFirst().ifPresent(JCheckBox::requestFocusInWindow);
+        partBoxes.values().stream().findFirst().ifPresent(JCheckBox::requestFocusInWindow);
     }
 }

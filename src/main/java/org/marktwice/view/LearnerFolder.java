@@ -20,9 +20,11 @@ import org.marktwice.bench.Attempt;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;
+import org.marktwice.rulebook.Estimates;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Situation;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 
 /**
@@ -132,8 +134,47 @@ public final class LearnerFolder {
             if (mark != null) marks.add(mark);
             else left = file;
         }
+        // what an examination brought is the teacher's to tell
+        if (scenario.practice().guidance() == Practice.Guidance.EXAMINATION) {
+            return new Standing(Optional.empty(), Optional.ofNullable(left), marks.size(), List.copyOf(refused));
+        }
         Optional<Best> best = marks.stream().max(Comparator.comparingDouble(Best::share));
         return new Standing(best, Optional.ofNullable(left), marks.size(), List.copyOf(refused));
+    }
+
+    /** How this learner's estimates have fared in all that was handed in at these exercises, examinations apart. */
+    public synchronized Calibration calibration(List<Scenario> scenarios, String learner) {
+        List<Calibration.Point> points = new ArrayList<>();
+        for (Scenario scenario : scenarios) {
+            if (scenario.practice().guidance() == Practice.Guidance.EXAMINATION) continue;
+            Situation situation = Situation.of(org.marktwice.bench.Bench.of(scenario));
+            for (Path file : files(scenario)) {
+                AttemptFile.Opened opened = read(file, situation).opened();
+                if (opened == null || !opened.bench().handedIn()) continue;
+                if (!opened.file().attempt().learner().equals(learner)) continue;
+                point(opened.file().attempt(), situation.at(opened.bench())).ifPresent(points::add);
+            }
+        }
+        points.sort(Comparator.comparing(Calibration.Point::started));
+        return new Calibration(points);
+    }
+
+    private static Optional<Calibration.Point> point(Attempt attempt, Situation situation) {
+        List<Double> off = Estimates.clearances(situation).stream()
+                .map(Estimates.Clearance::off)
+                .toList();
+        SheetModel sheet = SheetModel.of(situation);
+        SheetModel.Estimate parts = sheet.parts();
+        SheetModel.Estimate said = parts.given() ? parts : sheet.estimate();
+        if (off.isEmpty() && !said.given()) return Optional.empty();
+        int missed = said.given() ? said.missed().size() : 0;
+        return Optional.of(new Calibration.Point(
+                attempt.started(),
+                situation.scenario().title(),
+                off,
+                said.foreseen().size(),
+                missed,
+                said.held().size()));
     }
 
     /** The attempts' files at an exercise, oldest first. */

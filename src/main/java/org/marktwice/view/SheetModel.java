@@ -9,18 +9,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Option;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
+import org.marktwice.rulebook.Estimates;
 import org.marktwice.rulebook.Finding;
+import org.marktwice.rulebook.Hints;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.rulebook.Verdict;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 
 /** A mark sheet as it is read: findings by board, worst first, in words. No Swing. */
@@ -132,6 +139,70 @@ public final class SheetModel {
         return sheet.notJudged().stream().map(r -> Texts.of(r).title()).toList();
     }
 
+    /** Every estimate of a clearance beside what is computed, a line each. */
+    public List<String> clearances() {
+        return Estimates.clearances(Situation.of(bench)).stream()
+                .map(c -> "Board " + c.board() + " as the " + partName(c.part()) + ": estimated "
+                        + ActionWords.mm(c.estimated()) + ", computed " + number(Math.round(c.computed() * 10) / 10.0)
+                        + " mm"
+                        + (c.computed() >= Option.CAP ? " or more" : ""))
+                .toList();
+    }
+
+    private String partName(String id) {
+        return scenario().drawing().part(id).map(Part::name).orElse(id);
+    }
+
+    /** One step down in guidance; empty where there is none that a learner may choose. */
+    static Optional<Practice.Guidance> lessHelp(Practice.Guidance from) {
+        return switch (from) {
+            case EACH_STEP -> Optional.of(Practice.Guidance.EACH_PART);
+            case EACH_PART -> Optional.of(Practice.Guidance.AT_HAND_IN);
+            case AT_HAND_IN, EXAMINATION -> Optional.empty();
+        };
+    }
+
+    /** The hints that were used: what each was about, and how far it went; a line each. */
+    public List<String> hints() {
+        Map<String, Integer> grades = new LinkedHashMap<>();
+        for (Action.Hint hint : bench.hints()) grades.merge(about(hint), hint.grade(), Math::max);
+        return grades.entrySet().stream()
+                .map(e -> e.getKey() + ": "
+                        + IntStream.rangeClosed(1, e.getValue())
+                                .mapToObj(Hints::grade)
+                                .collect(Collectors.joining(", ")))
+                .toList();
+    }
+
+    private String about(Action.Hint hint) {
+        String rule =
+                RuleBook.rule(hint.rule()).isPresent() ? Texts.of(hint.rule()).title() : hint.rule();
+        if (hint.board() != null) return rule + ", board " + hint.board();
+        return hint.part() == null ? rule : rule + ", " + partName(hint.part());
+    }
+
+    /** The parts expected to lose marks beside those that did; by name. */
+    public Estimate parts() {
+        Set<String> lost = groups.stream()
+                .flatMap(g -> g.lines().stream())
+                .filter(l -> l.entry().lost() > 1e-9)
+                .flatMap(l -> Stream.ofNullable(partOf(l)))
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> said = bench.expectedParts().orElse(Set.of());
+        return new Estimate(
+                bench.expectedParts().isPresent(),
+                names(lost, said::contains),
+                names(lost, p -> !said.contains(p)),
+                names(said, p -> !lost.contains(p)));
+    }
+
+    private List<String> names(Set<String> parts, Predicate<String> which) {
+        return scenario().drawing().parts().stream()
+                .filter(p -> parts.contains(p.id()) && which.test(p.id()))
+                .map(Part::name)
+                .toList();
+    }
+
     public Estimate estimate() {
         Optional<Set<String>> expects = bench.log().stream()
                 .filter(Action.Estimate.class::isInstance)
@@ -173,7 +244,7 @@ public final class SheetModel {
                 .orElse(null);
     }
 
-    private static List<String> titles(Set<String> rules, java.util.function.Predicate<String> which) {
+    private static List<String> titles(Set<String> rules, Predicate<String> which) {
         // a rule of another version of the rule book, in an attempt from elsewhere, has no title here
         return rules.stream()
                 .filter(which)

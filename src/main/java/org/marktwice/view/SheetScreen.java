@@ -34,8 +34,11 @@ final class SheetScreen implements Screen {
             new Command("save-sheet", Place.SHEET, "Save as text …", "menu S", "Save the mark sheet as a text file");
     static final List<Command> ALL = List.of(REPLAY, NEXT, BEFORE, SAVE);
 
-    interface Host {
+    interface Host extends SheetSummary.Host {
         void exercises();
+
+        /** How this learner's estimates have fared. */
+        Calibration calibration(String learner);
 
         void showSheet(Session session);
 
@@ -88,7 +91,9 @@ final class SheetScreen implements Screen {
                 "insets 20, gap 20, fill",
                 "[260:300:320,fill][400:560:,grow 3,fill][340:520:,grow 2,fill]",
                 "[grow,fill]"));
-        body.add(new SheetSummary(model).component(), "growy, hmin 0");
+        body.add(
+                new SheetSummary(host, model, host.calibration(session.attempt().learner())).component(),
+                "growy, hmin 0");
         body.add(findings(), "growy, hmin 0, wmin 0");
         body.add(evidence(), "growy, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");

@@ -2,19 +2,35 @@ package org.marktwice.view;
 
 import java.util.List;
 import java.util.Locale;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.PracticeWords;
+import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Look.Style;
 
 /** The mark sheet's left side: the job as it would come out, the total, the estimate beside it, and what it was judged by. */
 final class SheetSummary {
-    private final SheetModel model;
+    /** With this share of the marks one can do with less help. */
+    private static final double WELL = 0.8;
 
-    SheetSummary(SheetModel model) {
+    interface Host {
+        void beginWithLess(Scenario scenario, Practice.Guidance guidance);
+    }
+
+    private final Host host;
+    private final SheetModel model;
+    private final Calibration calibration;
+
+    /** @param calibration how the learner's estimates have fared over time */
+    SheetSummary(Host host, SheetModel model, Calibration calibration) {
+        this.host = host;
         this.model = model;
+        this.calibration = calibration;
     }
 
     JComponent component() {
@@ -29,32 +45,72 @@ final class SheetSummary {
         total.setName("total");
         column.add(total, "gaptop 12, split 2, growx 0");
         column.add(Look.quiet("marks", Style.BODY), "growx, gapleft 8");
+        lessHelp(column);
         estimate(column);
+        hints(column);
         if (!model.notJudged().isEmpty()) {
             heading(column, "Nothing to judge", "24");
             for (String title : model.notJudged()) prose(column, title, Ink.QUIET);
         }
         heading(column, "The workshop's practice", "24");
-        for (String setting : SheetText.practice(model.scenario().practice())) prose(column, setting, Ink.QUIET);
+        for (PracticeWords.Setting set : PracticeWords.all(model.scenario().practice()))
+            prose(column, set.line(), Ink.QUIET);
         card.add(column.scrolling(), "grow, hmin 0, wmin 0");
         return card;
     }
 
     private void estimate(JPanel into) {
-        heading(into, "Your estimate", "24");
-        SheetModel.Estimate estimate = model.estimate();
-        if (!estimate.given()) {
-            prose(into, "You handed in without one.", Ink.QUIET);
-            return;
+        heading(into, "Your estimates", "24");
+        SheetModel.Estimate parts = model.parts();
+        SheetModel.Estimate rules = model.estimate();
+        if (parts.given()) beside(into, parts);
+        else if (rules.given()) beside(into, rules);
+        List<String> clearances = model.clearances();
+        if (!clearances.isEmpty()) into.add(Look.label("Clearances, before turning", Style.NOTE), "gaptop 6");
+        for (String line : clearances) prose(into, line, Ink.QUIET);
+        if (!rules.given() && clearances.isEmpty()) prose(into, "You handed in without one.", Ink.QUIET);
+        if (!calibration.isEmpty()) {
+            into.add(Look.label("Over time", Style.NOTE), "gaptop 10");
+            for (String line : calibration.words()) prose(into, line, Ink.QUIET);
+            if (calibration.points().size() > 1)
+                into.add(new CalibrationChart(calibration), "growx, gaptop 6, h 64lp!");
         }
+    }
+
+    private static void beside(JPanel into, SheetModel.Estimate estimate) {
         list(into, "Expected, and lost marks", estimate.foreseen());
         list(into, "Expected, and lost none", estimate.held());
         list(into, "Lost marks unexpectedly", estimate.missed());
-        if (estimate.foreseen().isEmpty()
+        boolean nothing = estimate.foreseen().isEmpty()
                 && estimate.held().isEmpty()
-                && estimate.missed().isEmpty()) {
-            prose(into, "You expected to lose no marks, and lost none.", Ink.INK);
-        }
+                && estimate.missed().isEmpty();
+        if (nothing) prose(into, "You expected to lose no marks, and lost none.", Ink.INK);
+    }
+
+    private void hints(JPanel into) {
+        List<String> hints = model.hints();
+        if (hints.isEmpty()) return;
+        heading(into, "Hints used", "24");
+        for (String hint : hints) prose(into, hint, Ink.QUIET);
+    }
+
+    /** An offer, to whoever did well while being told early, to be told later next time. */
+    private void lessHelp(JPanel into) {
+        Practice.Guidance next = SheetModel.lessHelp(model.bench().guidance()).orElse(null);
+        double share = model.sheet().outOf() > 0
+                ? model.sheet().marks() / model.sheet().outOf()
+                : 0;
+        if (next == null || share < WELL) return;
+        heading(into, "Next time", "24");
+        prose(
+                into,
+                "You were told " + PracticeWords.told(model.bench().guidance()) + ". You could do it being told "
+                        + PracticeWords.told(next) + ".",
+                Ink.QUIET);
+        JButton again = Look.link(new JButton("Again with less help →"));
+        again.setName("less-help");
+        again.addActionListener(e -> host.beginWithLess(model.scenario(), next));
+        into.add(again, "growx 0, alignx left, gaptop 4");
     }
 
     private static void list(JPanel into, String what, List<String> titles) {

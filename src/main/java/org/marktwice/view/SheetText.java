@@ -3,7 +3,7 @@ package org.marktwice.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.marktwice.scenario.Practice;
+import org.marktwice.rulebook.PracticeWords;
 
 /** A mark sheet as plain text, to keep, print or hand over. */
 final class SheetText {
@@ -23,6 +23,23 @@ final class SheetText {
             list(out, "expected to lose marks, and did", estimate.foreseen());
             list(out, "expected to lose marks, and did not", estimate.held());
             list(out, "lost marks without expecting it", estimate.missed());
+            SheetModel.Estimate parts = model.parts();
+            list(out, "parts expected to lose marks, and did", parts.foreseen());
+            if (parts.given()) {
+                list(out, "parts expected to lose marks, and did not", parts.held());
+                list(out, "parts that lost marks unexpectedly", parts.missed());
+            }
+        }
+        List<String> clearances = model.clearances();
+        if (!clearances.isEmpty()) {
+            out.add("");
+            out.add("Clearances estimated before turning");
+            clearances.forEach(c -> wrap(out, "  ", c));
+        }
+        if (!model.hints().isEmpty()) {
+            out.add("");
+            out.add("Hints used");
+            model.hints().forEach(h -> wrap(out, "  ", h));
         }
         for (SheetModel.Group group : model.groups()) {
             out.add("");
@@ -37,7 +54,7 @@ final class SheetText {
         }
         out.add("");
         out.add("The workshop's practice in force");
-        practice(model.scenario().practice()).forEach(s -> out.add("  " + s));
+        for (PracticeWords.Setting set : PracticeWords.all(model.scenario().practice())) wrap(out, "  ", set.line());
         out.add("");
         wrap(out, "", Cautions.LINE);
         return String.join("\n", out) + "\n";
@@ -70,27 +87,5 @@ final class SheetText {
             row.append(word);
         }
         out.add(row.toString());
-    }
-
-    /** The settings that verdicts were made by, each in a line. */
-    static List<String> practice(Practice p) {
-        List<String> lines = new ArrayList<>();
-        lines.add(
-                p.faceSide() == Practice.FaceSide.TRUEST_IN
-                        ? "Face side: the truest surface, turned in"
-                        : "Face side: the best surface, turned out");
-        lines.add("Knots keep " + SheetModel.number(p.knotMargin().mm()) + " mm or "
-                + times(p.knotMargin().diameters()) + " from a joint, whichever is more");
-        lines.add("Cup: clear to 1 in " + SheetModel.number(p.cupRatio().clear()) + " of the width, poor to 1 in "
-                + SheetModel.number(p.cupRatio().poor()));
-        if (p.heartSide() != Practice.HeartSide.ANY) {
-            lines.add("Heart side: " + p.heartSide().id() + " the middle of the job");
-        }
-        lines.add("Sizes to ± " + SheetModel.number(p.size()) + " mm, gaps to " + SheetModel.number(p.gap()) + " mm");
-        return List.copyOf(lines);
-    }
-
-    private static String times(double diameters) {
-        return diameters == 1 ? "one knot diameter" : SheetModel.number(diameters) + " knot diameters";
     }
 }

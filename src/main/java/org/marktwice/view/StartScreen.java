@@ -224,7 +224,10 @@ final class StartScreen implements Screen {
         return standing.best()
                 .map(b -> "Best mark " + SheetModel.number(b.marks()) + " of " + SheetModel.number(b.outOf()) + " in "
                         + Exercises.count(standing.tries(), "try").replace("trys", "tries"))
-                .orElse(standing.left().isPresent() ? "You left it part-way." : "");
+                .orElse(
+                        standing.left().isPresent()
+                                ? "You left it part-way."
+                                : standing.tries() > 0 ? "Handed in, and kept for your teacher." : "");
     }
 
     /** Shows the exercises and standings anew; the same one stays selected. */

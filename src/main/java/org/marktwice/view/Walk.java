@@ -21,6 +21,8 @@ import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
+import org.marktwice.rulebook.PracticeWords;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.desk.Desk;
@@ -274,14 +276,30 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
     }
 
     @Override
-    public void handIn(Set<String> expects) {
-        if (perform(t -> new Action.Estimate(t, expects))) handInWithoutEstimate();
+    public void handIn(Set<String> expects, Set<String> parts) {
+        if (perform(t -> new Action.Estimate(t, expects, parts))) handInWithoutEstimate();
     }
 
     @Override
     public void handInWithoutEstimate() {
         if (!perform(Action.HandIn::new)) return;
-        session().ifPresent(this::showSheet);
+        session().ifPresent(s -> {
+            if (s.bench().guidance() != Practice.Guidance.EXAMINATION) showSheet(s);
+            else window().show(new KeptScreen(s.scenario(), s.attempt().learner(), this::exercises));
+        });
+    }
+
+    @Override
+    public void beginWithLess(Scenario scenario, Practice.Guidance guidance) {
+        if (!leaveAttempt()) return;
+        begin(scenario);
+        perform(t -> new Action.LessHelp(t, guidance));
+        window().notice("You are told " + PracticeWords.told(guidance) + " this time.");
+    }
+
+    @Override
+    public Calibration calibration(String learner) {
+        return folder.calibration(exercises.all(), learner);
     }
 
     private boolean perform(DoubleFunction<Action> action) {

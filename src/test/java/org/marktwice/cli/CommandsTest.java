@@ -59,7 +59,9 @@ class CommandsTest {
                         "marks",
                         "outOf",
                         "findings",
-                        "notJudged");
+                        "notJudged",
+                        "hints",
+                        "clearances");
         assertThat(json.get("scenario").asText()).isEqualTo("porch-shelf");
         assertThat(json.get("learner").asText()).isEqualTo("P07");
         assertThat(json.get("state").asText()).isEqualTo("whole");
@@ -125,7 +127,7 @@ class CommandsTest {
                 .contains("Learner    P07")
                 .contains("Exercise   Porch shelf, level 2 (porch-shelf)")
                 .contains("Handed in  after 1 min 0 s, 14 steps")
-                .contains("Practice in force: face side truest in;")
+                .contains("Practice in force\n  Face side: the truest surface, turned in\n")
                 .contains("Board A · Left upright")
                 .contains("✓ sound  ")
                 .contains("✕ wrong  ")

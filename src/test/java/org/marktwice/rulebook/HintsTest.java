@@ -83,7 +83,7 @@ class HintsTest {
             if (hint.grade() == 1) assertThat(hint.words()).startsWith("Look ").doesNotContain(says, " wrong");
             if (hint.grade() == 2) {
                 assertThat(hint.words())
-                        .startsWith("Check: ")
+                        .startsWith(Texts.of(hint.finding().rule()).title())
                         .contains(Texts.of(hint.finding().rule()).instead())
                         .doesNotContain(says);
             }

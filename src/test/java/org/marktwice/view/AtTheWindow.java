@@ -7,9 +7,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
@@ -107,6 +111,15 @@ final class AtTheWindow implements AutoCloseable {
     boolean showing(String name) {
         return onScreen(() -> robot.finder().findAll(c -> c != null && name.equals(c.getName())).stream()
                 .anyMatch(java.awt.Component::isShowing));
+    }
+
+    /** What can be read on the screen: labels, and prose. */
+    List<String> readable() {
+        return onScreen(() -> robot.finder().findAll(c -> c != null && c.isShowing()).stream()
+                .flatMap(c -> c instanceof JLabel label
+                        ? Stream.ofNullable(label.getText())
+                        : c instanceof JTextArea area ? Stream.of(area.getText()) : Stream.empty())
+                .toList());
     }
 
     String title() {

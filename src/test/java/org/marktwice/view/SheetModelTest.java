@@ -122,7 +122,7 @@ class SheetModelTest {
         assertThat(text).startsWith("Porch shelf, level 3\nLearner: P07\nMarks: " + flawed.total() + "\n");
         flawed.groups().forEach(g -> assertThat(text).contains("\n" + g.title() + " ("));
         flawed.groups().forEach(g -> g.lines().forEach(l -> assertThat(text).contains(l.word() + "  ", l.title())));
-        assertThat(text).contains("Knots keep 10 mm").contains("At the real bench");
+        assertThat(text).contains("Knots: 10 mm").contains("At the real bench");
         assertThat(text.lines()).allMatch(l -> l.length() <= 120);
     }
 }

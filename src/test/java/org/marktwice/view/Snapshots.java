@@ -22,6 +22,7 @@ import javax.swing.SwingUtilities;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.bench.BenchCommands;
 
 /**
  * Draws every screen into pictures, for a look at one's own work: two window sizes, light and dark, each at the usual text
@@ -78,12 +79,20 @@ public final class Snapshots {
         SwingUtilities.invokeAndWait(() -> walk.begin(scenario));
         shoot(window[0], "bench-fresh" + suffix);
         for (Action action : Samples.work("porch-shelf", "flawed")) {
+            if (action instanceof Action.Turning turn && turn.board().equals("D")) {
+                Action estimate = new Action.EstimateClearance(turn.t(), turn.board(), 10);
+                SwingUtilities.invokeAndWait(() -> perform(walk, estimate));
+            }
             SwingUtilities.invokeAndWait(() -> perform(walk, action));
         }
+        SwingUtilities.invokeAndWait(() -> {
+            doDeed(window[0], BenchCommands.HINT);
+            doDeed(window[0], BenchCommands.HINT);
+        });
         shoot(window[0], "bench" + suffix);
         SwingUtilities.invokeAndWait(walk::toHandIn);
         shoot(window[0], "hand-in" + suffix);
-        SwingUtilities.invokeAndWait(() -> walk.handIn(Set.of("knot-clear-of-joint", "handed-pair")));
+        SwingUtilities.invokeAndWait(() -> walk.handIn(Set.of("knot-clear-of-joint", "handed-pair"), Set.of("shelf")));
         shoot(window[0], "sheet" + suffix);
         SwingUtilities.invokeAndWait(() -> {
             Session session = walk.session().orElseThrow();

@@ -120,7 +120,10 @@ class WholeExerciseTest {
                 .anySatisfy(a -> assertThat(a)
                         .isInstanceOfSatisfying(
                                 Action.Estimate.class,
-                                e -> assertThat(e.expects()).hasSize(2)));
+                                e -> assertThat(e.expects().size()
+                                                + java.util.Objects.requireNonNull(e.parts())
+                                                        .size())
+                                        .isEqualTo(2)));
         assertThat(at.text("total")).matches("[0-9.]+ of [0-9.]+");
         at.keys(KeyEvent.VK_DOWN, KeyEvent.VK_DOWN);
         assertThat(AtTheWindow.onScreen(() -> at.frame.getMostRecentFocusOwner() instanceof FindingRow row

@@ -93,6 +93,15 @@ public final class BenchCommands {
     public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
     public static final Command MENU =
             bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
+    public static final Command HINT =
+            bench("hint", "Hint", "F3", "Ask for a hint: where to look, then what to check, then what the rule says");
+    public static final Command ESTIMATE = bench(
+            "estimate-clearance",
+            "Estimate",
+            "F4",
+            "Say how near the nearest knot will come to a joint, before the board is turned");
+    public static final Command LESS_HELP =
+            bench("less-help", "Less help", "", "Be told later from here on: after each part, or at hand-in");
     public static final Command HAND_IN = bench("hand-in", "Hand in", "menu ENTER", "Hand the work in to be marked");
 
     public static final List<Command> ALL = Stream.concat(
@@ -116,6 +125,9 @@ public final class BenchCommands {
                             DRAWING,
                             REPORT,
                             MENU,
+                            HINT,
+                            ESTIMATE,
+                            LESS_HELP,
                             HAND_IN))
             .toList();
 

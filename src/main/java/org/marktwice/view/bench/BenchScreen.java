@@ -43,6 +43,7 @@ public final class BenchScreen extends JPanel {
     private final transient BenchModel model;
     private final transient List<Deed> deeds = new ArrayList<>();
     private final transient Choosers chooser;
+    private final transient Help help;
     private final transient Runnable onHandIn;
     private final transient Runnable follow = this::follow;
     private final BoardView boardView;
@@ -86,9 +87,14 @@ public final class BenchScreen extends JPanel {
         boardView = new BoardView(cache);
         unrolledView = new UnrolledView(cache);
         chooser = new Choosers(model, boardView, unrolledView);
+        help = new Help(model, chooser);
         addDeeds();
-        header =
-                new HeaderPanel(model, deed(BenchCommands.UNDO), deed(BenchCommands.REDO), deed(BenchCommands.HAND_IN));
+        header = new HeaderPanel(
+                model,
+                deed(BenchCommands.UNDO),
+                deed(BenchCommands.REDO),
+                deed(BenchCommands.HINT),
+                deed(BenchCommands.HAND_IN));
         rack = new RackPanel(model, cache);
         boardPanel = new BoardPanel(model, boardView, this::run);
         unrolledPanel = new UnrolledPanel(model, unrolledView, this::run);
@@ -190,6 +196,9 @@ public final class BenchScreen extends JPanel {
         add(BenchCommands.DRAWING, () -> showDrawing(!right.isVisible()));
         add(BenchCommands.REPORT, this::report);
         add(BenchCommands.MENU, this::menuAtCaret);
+        deeds.add(new Deed(BenchCommands.HINT, help::hint, help::mayHint));
+        add(BenchCommands.ESTIMATE, help::estimate);
+        deeds.add(new Deed(BenchCommands.LESS_HELP, help::less, help::mayFade));
         add(BenchCommands.HAND_IN, onHandIn);
     }
 

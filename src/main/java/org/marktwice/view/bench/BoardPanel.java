@@ -31,6 +31,7 @@ final class BoardPanel extends Sheet {
     private final JTextArea way = Look.prose(" ", Style.NOTE, Ink.QUIET);
     private final BoardView view;
     private final ToolWords words;
+    private final WordButton estimate;
     private final WordButton settle;
     private final WordButton putDown;
     private final WordButton shape;
@@ -46,20 +47,22 @@ final class BoardPanel extends Sheet {
         way.setName("board-way");
         settle = new WordButton(BenchCommands.ENTER, "Settle", "Enter", () -> run.accept(BenchCommands.ENTER));
         settle.setName("tool-settle");
+        estimate = new WordButton(BenchCommands.ESTIMATE, () -> run.accept(BenchCommands.ESTIMATE));
         putDown = new WordButton(BenchCommands.PUT_DOWN, () -> run.accept(BenchCommands.PUT_DOWN));
         marker = new WordButton(BenchCommands.MARKER, () -> run.accept(BenchCommands.MARKER));
         choice = new WordButton(BenchCommands.CHOICE, () -> run.accept(BenchCommands.CHOICE));
         shape = new WordButton(BenchCommands.SHAPE, () -> run.accept(BenchCommands.SHAPE));
         JPanel head = new JPanel(new MigLayout(
-                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][][][][]", "[24lp!,center][]"));
+                "insets 14lp 18lp 0 18lp, gap 4lp 2lp, hidemode 0", "[grow,fill][][][][][][]", "[24lp!,center][]"));
         head.setOpaque(false);
         head.add(title, "cell 0 0, wmin 0");
         head.add(marker, "cell 1 0, hidemode 3");
         head.add(choice, "cell 2 0, hidemode 3");
-        head.add(settle, "cell 3 0, hidemode 3");
-        head.add(putDown, "cell 4 0");
-        head.add(shape, "cell 5 0");
-        head.add(way, "cell 0 1, spanx 6, wmin 0");
+        head.add(estimate, "cell 3 0, hidemode 3");
+        head.add(settle, "cell 4 0, hidemode 3");
+        head.add(putDown, "cell 5 0");
+        head.add(shape, "cell 6 0");
+        head.add(way, "cell 0 1, spanx 7, wmin 0");
         words.setBorder(BorderFactory.createEmptyBorder(0, Look.px(11), Look.px(10), Look.px(11)));
         add(head, BorderLayout.NORTH);
         add(view, BorderLayout.CENTER);
@@ -80,6 +83,7 @@ final class BoardPanel extends Sheet {
                         BoardReport.of(model.session().scenario(), state, model.placing(), model.lines()));
         words.refresh();
         // They keep their room, so that nothing moves when a tool is taken up.
+        estimate.setVisible(model.trial().isPresent() && !model.grants(Practice.Aid.CLEARANCE));
         settle.setVisible(model.trial().isPresent());
         Optional<BenchTool> held = model.tool();
         marker.setVisible(held.map(BenchTool::strikes).orElse(false));

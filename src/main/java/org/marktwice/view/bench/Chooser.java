@@ -2,6 +2,7 @@ package org.marktwice.view.bench;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
@@ -16,4 +17,7 @@ public interface Chooser {
     void joint(SurfacePoint at, List<Joint> joints, Consumer<Joint> chosen);
 
     void reason(Consumer<Reason> chosen);
+
+    /** Which clearance the learner expects, millimetres. */
+    void clearance(DoubleConsumer chosen);
 }

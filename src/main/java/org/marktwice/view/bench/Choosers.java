@@ -5,6 +5,7 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
@@ -12,6 +13,7 @@ import javax.swing.MenuElement;
 import javax.swing.MenuSelectionManager;
 import javax.swing.event.MenuKeyEvent;
 import javax.swing.event.MenuKeyListener;
+import org.marktwice.advice.Option;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
@@ -19,6 +21,9 @@ import org.marktwice.timber.SurfacePoint;
 
 /** Asks by a short list at the place: by mouse, by the arrows and Enter, or by the number before the word. */
 final class Choosers implements Chooser {
+    /** Estimates go by so many millimetres: an eye is no finer. */
+    private static final double STEP = 5;
+
     private final BenchModel model;
     private final BoardView boardView;
     private final UnrolledView unrolledView;
@@ -68,6 +73,18 @@ final class Choosers implements Chooser {
         for (int i = 0; i < reasons.length; i++) {
             Reason reason = reasons[i];
             add(menu, i, Words.capital(reason.spoken()), "reason-" + reason.id(), () -> chosen.accept(reason));
+        }
+        showAt(menu, Caret.middle(model.board().board(), model.lie().up()));
+    }
+
+    @Override
+    public void clearance(DoubleConsumer chosen) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("choose-clearance");
+        for (int i = 0; i * STEP <= Option.CAP; i++) {
+            double mm = i * STEP;
+            String word = mm == 0 ? "in the joint" : Reading.mm(mm) + (mm < Option.CAP ? "" : " or more");
+            add(menu, i, word, "clearance-" + Math.round(mm), () -> chosen.accept(mm));
         }
         showAt(menu, Caret.middle(model.board().board(), model.lie().up()));
     }

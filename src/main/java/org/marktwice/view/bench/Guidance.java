@@ -3,12 +3,14 @@ package org.marktwice.view.bench;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.rulebook.Estimates;
 import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
@@ -33,7 +35,7 @@ final class Guidance {
 
     /** What the last action decided, the worst of it first; empty where it decided nothing, or the learner is told at hand-in. */
     static Optional<Told> after(Session session, SurfacePoint where) {
-        Practice.Guidance guidance = session.scenario().practice().guidance();
+        Practice.Guidance guidance = session.bench().guidance();
         Action last = session.bench().action(session.bench().steps());
         boolean settles = last instanceof Action.Turning || last instanceof Action.SetAside;
         boolean told = guidance == Practice.Guidance.EACH_STEP || (guidance == Practice.Guidance.EACH_PART && settles);
@@ -94,6 +96,13 @@ final class Guidance {
                 .distinct()
                 .collect(Collectors.joining(", "));
         if (!others.isEmpty()) line += " See to these too: " + others + ".";
+        line += Estimates.justAnswered(session.situation())
+                .map(e -> String.format(
+                        Locale.ROOT,
+                        " You estimated %s, it is %s.",
+                        Reading.mm(e.estimated()),
+                        Reading.mm(e.computed())))
+                .orElse("");
         String word = finding.verdict().id();
         return new Told(new Callout(where, tone, title, word), new Note(tone, line));
     }
