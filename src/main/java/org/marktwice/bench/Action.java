@@ -190,6 +190,18 @@ public sealed interface Action {
         }
     }
 
+    /**
+     * The decision where a cut runs against a line: no game of skill, what is decided is done exactly.
+     *
+     * @param step the line
+     */
+    record Cut(double t, String board, int step, Cutter with, CutAt side) implements OnBoard {
+        @Override
+        public String verb() {
+            return "cut";
+        }
+    }
+
     /** Pencil of an earlier step rubbed out. */
     record RubOut(double t, int step) implements Action {
         @Override

@@ -14,7 +14,7 @@ import org.marktwice.timber.Board;
  * @param marks face marks still on the board, oldest first; rubbed-out ones are gone
  * @param tests every tool tried on it, whether or not marks were rubbed out since
  * @param measurements every distance measured on it
- * @param struck lines, gauge lines and waste shading still on the board
+ * @param struck lines, gauge lines and waste shading still on the board, and cuts
  */
 public record BoardState(
         Board board,
@@ -39,6 +39,15 @@ public record BoardState(
     }
 
     public record Aside(int step, Reason because) {}
+
+    /** How the line of a step was cut; empty while it isn't. */
+    public Optional<Action.Cut> cut(int line) {
+        return struck.stream()
+                .map(Done::action)
+                .filter(a -> a instanceof Action.Cut cut && cut.step() == line)
+                .map(Action.Cut.class::cast)
+                .findFirst();
+    }
 
     public BoardState {
         marks = List.copyOf(marks);

@@ -104,6 +104,9 @@ final class Checks {
         } else if (action instanceof Action.Waste waste) {
             notAside();
             waste(waste);
+        } else if (action instanceof Action.Cut cut) {
+            notAside();
+            cut(cut);
         } else if (action instanceof Action.Cramp cramp) {
             notAside();
             Cramping.possible(bench, cramp);
@@ -298,8 +301,19 @@ final class Checks {
         }
         if (waste.between() == waste.and()) throw refused("Waste lies between two lines, not at one");
         for (int step : new int[] {waste.between(), waste.and()}) {
-            if (standing(step) instanceof Action.Waste) throw refused("Step %d is no line", step);
+            line(step);
         }
+    }
+
+    private void cut(Action.Cut cut) throws CannotDo {
+        line(cut.step());
+        if (state.cut(cut.step()).isPresent()) throw refused("The line of step %d is cut already", cut.step());
+    }
+
+    /** A line or a gauge line that stands on the board. */
+    private void line(int step) throws CannotDo {
+        Action.OnBoard found = standing(step);
+        if (found instanceof Action.Waste || found instanceof Action.Cut) throw refused("Step %d is no line", step);
     }
 
     /** What this step left on this board: a line, a gauge line or shaded waste. */

@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
 import org.marktwice.bench.Reason;
 import org.marktwice.bench.Tool;
@@ -41,6 +43,7 @@ final class ActionReader {
         BEVEL("board", "on", "stock", "from", "at", "degrees", "with"),
         GAUGE("board", "on", "fence", "set"),
         WASTE("board", "joint", "between"),
+        CUT("board", "what", "with", "side"),
         CRAMP("board", "on", "mate", "to", "level"),
         UNCRAMP("board"),
         RUB_OUT("what"),
@@ -103,6 +106,13 @@ final class ActionReader {
             case BEVEL -> bevel(in, t, board);
             case GAUGE -> new Action.Gauge(t, board, on(in), surface(in, "fence"), in.number("set", Range.DISTANCE));
             case WASTE -> waste(in, t, board);
+            case CUT ->
+                new Action.Cut(
+                        t,
+                        board,
+                        step(in.need("what")),
+                        Values.word(in.need("with"), Cutter.values(), Cutter::id),
+                        Values.word(in.need("side"), CutAt.values(), CutAt::id));
             case CRAMP -> cramp(in, t, board);
             case UNCRAMP -> new Action.Uncramp(t, board);
             case ESTIMATE_CLEARANCE -> new Action.EstimateClearance(t, board, in.number("mm", Range.DISTANCE));

@@ -96,6 +96,10 @@ public final class ActionWriter {
             out.put("on", a.on().id());
             out.put("fence", a.fence().id());
             out.put("set", a.set());
+        } else if (action instanceof Action.Cut a) {
+            out.put("what", step(a.step()));
+            out.put("with", a.with().id());
+            out.put("side", a.side().id());
         } else if (action instanceof Action.Cramp a) {
             out.put("on", a.on().id());
             out.put("mate", a.mate());

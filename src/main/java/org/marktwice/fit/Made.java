@@ -136,13 +136,23 @@ final class Made {
     private Optional<Span> side(SetOut.Marked marked, Box flat) {
         List<TrueLine> round = marked.round();
         Span span = null;
+        double lost = -marked.side().waste() * lost(round);
         for (TrueLine line : round) {
             for (double along : new double[] {flat.min(line.runs()), flat.max(line.runs())}) {
-                double at = job(line.axis(), line.at(along, board()));
+                double at = job(line.axis(), line.at(along, board()) + lost);
                 span = span == null ? Span.of(at, at) : span.and(at);
             }
         }
         return Optional.ofNullable(span);
+    }
+
+    /** How much of the wood that was to stay went with a cut that didn't keep to the waste side of these lines. */
+    private double lost(List<TrueLine> lines) {
+        return lines.stream()
+                .flatMap(l -> out.state().cut(l.step()).stream())
+                .mapToDouble(c -> c.with().lost(c.side()))
+                .max()
+                .orElse(0);
     }
 
     private int boardAxis(int jobAxis) {

@@ -15,6 +15,9 @@ import org.marktwice.timber.SurfacePoint;
 
 /** Something struck on a board, at the place where it really lies. */
 public sealed interface Struck {
+    /** How wide a chisel's cut is drawn, millimetres. */
+    double CHISELLED = 0.5;
+
     /** The action that made it. */
     int step();
 
@@ -40,6 +43,14 @@ public sealed interface Struck {
         }
     }
 
+    /** Where a line was cut. @param wide the kerf, millimetres */
+    record Kerf(int step, SurfacePoint from, SurfacePoint to, double wide) implements Struck {
+        @Override
+        public Surface on() {
+            return from.surface();
+        }
+    }
+
     /** All that is on a board, oldest first. */
     static List<Struck> on(Bench bench, BoardState state) {
         List<Struck> out = new ArrayList<>();
@@ -51,11 +62,34 @@ public sealed interface Struck {
                 Optional<TrueLine> other = lines.at(waste.and());
                 if (one.isEmpty() || other.isEmpty()) continue;
                 out.add(new Waste(done.step(), outlines.of(waste.joint(), one.get(), other.get())));
+            } else if (done.action() instanceof Action.Cut cut) {
+                lines.at(cut.step()).ifPresent(l -> out.add(kerf(done.step(), cut, l, state.board(), outlines)));
             } else {
                 lines.at(done.step()).ifPresent(l -> out.add(line(l, state.board(), marker(done.action()))));
             }
         }
         return List.copyOf(out);
+    }
+
+    private static Kerf kerf(int step, Action.Cut cut, TrueLine line, Board board, WasteOutline outlines) {
+        double wide = Math.max(CHISELLED, cut.with().kerf());
+        int towards = outlines.wasteSide(line);
+        double off =
+                switch (cut.side()) {
+                    case WASTE -> towards * wide / 2;
+                    case LINE -> 0;
+                    case KEPT -> -towards * wide / 2;
+                };
+        TrueLine beside = new TrueLine(
+                step,
+                line.on(),
+                line.axis(),
+                line.low() + off,
+                line.high() + off,
+                line.meant(),
+                line.reference());
+        Line lies = line(beside, board, Marker.KNIFE);
+        return new Kerf(step, lies.from(), lies.to(), wide);
     }
 
     /** The spur of a gauge scratches a line in, as a knife does. */

@@ -150,6 +150,11 @@ public final class SurfacePainter {
                 boolean knife = line.with() == Marker.KNIFE;
                 if (knife) knife(shapeOf(line));
                 else Pencil.draw(g, shapeOf(line), Math.max(1.2 * px, 0.45), palette.of(Ink.PENCIL), 0.75);
+            } else if (one instanceof Struck.Kerf kerf) {
+                g.setStroke(new BasicStroke(
+                        (float) Math.max(1.5 * px, kerf.wide()), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+                g.setColor(palette.of(Ink.KNIFE, 0.9));
+                g.draw(shapeOf(kerf));
             } else if (one instanceof Struck.Waste waste) {
                 waste(shapeOf(waste));
             }
@@ -158,6 +163,9 @@ public final class SurfacePainter {
         private Shape shapeOf(Struck one) {
             if (one instanceof Struck.Line line) {
                 return new Line2D.Double(frame.toPage(line.from()), frame.toPage(line.to()));
+            }
+            if (one instanceof Struck.Kerf kerf) {
+                return new Line2D.Double(frame.toPage(kerf.from()), frame.toPage(kerf.to()));
             }
             Path2D.Double outline = new Path2D.Double();
             for (SurfacePoint at : ((Struck.Waste) one).outline()) {

@@ -17,6 +17,9 @@ import org.marktwice.timber.SurfacePoint;
  * the nearer end or arris.
  */
 public final class WasteOutline {
+    /** A line no farther than this from a side of a cut is meant for it, millimetres. */
+    private static final double NEAR = 25;
+
     private final Board board;
     private final List<CutSide> sides;
 
@@ -67,6 +70,16 @@ public final class WasteOutline {
                 .map(CutSide::waste)
                 .orElse(line.middle() < far / 2 ? -1 : +1);
         return waste < 0 ? 0 : far;
+    }
+
+    /** On which side of a line the waste lies, once the board lies in the job: +1 or −1 along its axis; 0 where that isn't known. */
+    int wasteSide(TrueLine line) {
+        return sides.stream()
+                .filter(s -> s.axis() == line.axis() && s.waste() != 0)
+                .filter(s -> Math.abs(s.at() - line.middle()) < NEAR)
+                .min(Comparator.comparingDouble(s -> Math.abs(s.at() - line.middle())))
+                .map(CutSide::waste)
+                .orElse(0);
     }
 
     private double extent(Surface on, int axis) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
@@ -76,6 +77,10 @@ final class ActionWords {
         if (action instanceof Action.Gauge a) {
             return "gauged " + mm(a.set()) + " on " + a.on().spoken() + ", fence on "
                     + a.fence().spoken();
+        }
+        if (action instanceof Action.Cut a) {
+            String done = a.with() == Cutter.SAW ? "sawn " : "chiselled ";
+            return done + a.side().spoken() + " of step " + a.step();
         }
         if (action instanceof Action.Cramp a) {
             return "cramped to board " + a.mate() + ", " + a.on().spoken() + " against its " + a.to().spoken() + ", "

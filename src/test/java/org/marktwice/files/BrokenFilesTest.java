@@ -17,7 +17,7 @@ class BrokenFilesTest {
     /** Fixed, so that scanning nothing can't pass. */
     private static final int SCENARIOS = 73;
 
-    private static final int ATTEMPTS = 43;
+    private static final int ATTEMPTS = 44;
     private static final int DRAFTS = 4;
     private static final int RACKS = 8;
     private static final int RECORDS = 5;

@@ -18,6 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
 import org.marktwice.bench.Reason;
 import org.marktwice.bench.Tool;
@@ -274,6 +276,7 @@ class RoundTripTest {
                     () -> bevel(t),
                     () -> new Action.Gauge(t, "A", surface(), surface(), number(0, 40)),
                     () -> new Action.Waste(t, "A", "left-housing", step(), step()),
+                    () -> new Action.Cut(t, "A", step(), of(Cutter.values()), of(CutAt.values())),
                     () -> new Action.Cramp(t, "A", face(), "C", face(), end(), end()),
                     () -> new Action.Uncramp(t, "A"),
                     () -> new Action.RubOut(t, step()),

@@ -18,6 +18,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.marktwice.Fixtures;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Action.Datum;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.BoardState;
+import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
 import org.marktwice.drawing.AnyJoint;
 import org.marktwice.drawing.Direction;
@@ -82,6 +87,27 @@ class DryFitTest {
         try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
             return files.filter(f -> f.toString().endsWith(".scenario.json")).toList();
         }
+    }
+
+    /**
+     * A shelf housing's two lines, sawn: in the waste it fits as drawn; on the lines half the kerf goes on either side, and on
+     * the sides that were to stay all of it.
+     */
+    @ParameterizedTest
+    @CsvSource({"SAW, WASTE, 0", "SAW, LINE, 1", "SAW, KEPT, 2", "CHISEL, LINE, 0", "CHISEL, KEPT, 1"})
+    void sawnOnTheWrongSideOfItsLinesAHousingIsTooWide(Cutter with, CutAt side, double gap) throws CannotDo {
+        Bench bench = porchShelf().setsOut().bench();
+        BoardState upright = bench.namedAs(Fixtures.UPRIGHT_LEFT).get(0);
+        SetOut out = SetOut.of(
+                bench.placing(upright).orElseThrow(), upright, TrueLines.of(bench, upright));
+        for (SetOut.Marked m : out.marked("left-housing")) {
+            if (!m.side().isSquared()) continue;
+            int line = m.struck().orElseThrow().step();
+            bench = bench.after(new Action.Cut(1e6, upright.board().id(), line, with, side));
+        }
+
+        assertThat(DryFit.of(bench).joint("left-housing").gap().map(JointFit.Gap::mm).orElse(0.0))
+                .isEqualTo(gap, within(1e-6));
     }
 
     /** Every shipped job, set out rightly on true boards, is its drawing. */

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
 import org.marktwice.bench.Reason;
 import org.marktwice.bench.Tool;
@@ -80,6 +82,9 @@ class ActionWordsTest {
                 Arguments.of(
                         new Action.Cramp(0, "A", Surface.FACE_1, "C", Surface.FACE_1, Surface.END_1, Surface.END_2),
                         "Board A: cramped to board C, face 1 against its face 1, end 1 level with its end 2"),
+                Arguments.of(
+                        new Action.Cut(0, "A", 7, Cutter.SAW, CutAt.WASTE),
+                        "Board A: sawn on the waste side of the line of step 7"),
                 Arguments.of(new Action.Uncramp(0, "A"), "Board A: taken out of the cramp"),
                 Arguments.of(new Action.RubOut(0, 3), "Rubbed out the pencil of step 3"),
                 Arguments.of(new Action.Undo(0), "Took the last step back"),

@@ -29,6 +29,8 @@ public final class BenchCommands {
             bench("bevel", "Bevel", "B", "Strike a line at an angle with the sliding bevel");
     public static final Command MATE =
             bench("mate", "From the mate", "I", "Hold another board in place and strike a line from it");
+    public static final Command CUT =
+            bench("cut", "Saw or chisel", "Z", "Decide on which side of a line it is sawn or chiselled");
     public static final Command CRAMP = bench(
             "cramp", "Cramp a pair", "C", "Cramp two boards face to face, to line them as a pair; or take it off");
     public static final Command WASTE = bench("waste", "Shade waste", "V", "Shade the waste between two lines");
@@ -54,10 +56,11 @@ public final class BenchCommands {
             MATE,
             CRAMP,
             WASTE,
+            CUT,
             RUB_OUT);
 
     /** What is of use only where joints are set out. */
-    public static final List<Command> SETTING_OUT = List.of(LINE, BEVEL, GAUGE, MATE, CRAMP, WASTE);
+    public static final List<Command> SETTING_OUT = List.of(LINE, BEVEL, GAUGE, MATE, CRAMP, WASTE, CUT);
 
     public static final Command MARKER =
             bench("marker", "Knife or pencil", "K", "Strike lines with the knife, or with the pencil");

@@ -177,6 +177,7 @@ public final class BenchScreen extends JPanel {
         takeSettingOut(BenchCommands.MATE, new MateTool(model));
         takeSettingOut(BenchCommands.CRAMP, new CrampTool(model));
         takeSettingOut(BenchCommands.WASTE, new WasteTool(model, chooser));
+        takeSettingOut(BenchCommands.CUT, new CutTool(model, chooser));
         take(BenchCommands.RUB_OUT, new RubOutTool(model));
         add(BenchCommands.MARKER, model::takeOtherMarker);
         add(BenchCommands.CHOICE, this::chooseNext);

@@ -23,6 +23,8 @@ final class BoardPanel extends Sheet {
     private static final long serialVersionUID = 1L;
     private static final String KNIFE =
             "Knife: light strokes against the square, away from the holding hand; work held, both hands behind the edge.";
+    private static final String CUT =
+            "Saw and chisel: eye protection on, work held, both hands behind the edge, hair and cords back.";
     private static final String SPUR =
             "Gauge: work held, fence pressed home, light strokes away from you; mind the spur.";
 
@@ -98,6 +100,7 @@ final class BoardPanel extends Sheet {
     /** The trade's caution for the tool in hand; it stands beside the work and never in its way. */
     private Optional<String> caution(BenchTool tool) {
         if (tool.command().equals(BenchCommands.GAUGE)) return Optional.of(SPUR);
+        if (tool.command().equals(BenchCommands.CUT)) return Optional.of(CUT);
         boolean knife = tool.strikes() && model.marker() == Marker.KNIFE;
         return knife ? Optional.of(KNIFE) : Optional.empty();
     }

@@ -3,6 +3,7 @@ package org.marktwice.view.bench;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
@@ -15,6 +16,9 @@ public interface Chooser {
 
     /** @param at the place on the board that it is about */
     void joint(SurfacePoint at, List<Joint> joints, Consumer<Joint> chosen);
+
+    /** @param at the place on the board that it is about */
+    void side(SurfacePoint at, Consumer<CutAt> chosen);
 
     void reason(Consumer<Reason> chosen);
 

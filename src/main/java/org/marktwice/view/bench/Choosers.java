@@ -14,6 +14,7 @@ import javax.swing.MenuSelectionManager;
 import javax.swing.event.MenuKeyEvent;
 import javax.swing.event.MenuKeyListener;
 import org.marktwice.advice.Option;
+import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
@@ -52,6 +53,18 @@ final class Choosers implements Chooser {
         for (int i = 0; i < joints.size(); i++) {
             Joint joint = joints.get(i);
             add(menu, i, word(joint), "joint-" + joint.id(), () -> chosen.accept(joint));
+        }
+        showAt(menu, at);
+    }
+
+    @Override
+    public void side(SurfacePoint at, Consumer<CutAt> chosen) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("choose-side");
+        CutAt[] sides = CutAt.values();
+        for (int i = 0; i < sides.length; i++) {
+            CutAt side = sides[i];
+            add(menu, i, Words.capital(side.spoken()), "side-" + side.id(), () -> chosen.accept(side));
         }
         showAt(menu, at);
     }

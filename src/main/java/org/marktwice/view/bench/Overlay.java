@@ -103,6 +103,9 @@ public sealed interface Overlay {
         }
     }
 
+    /** A line picked out. */
+    record LinePicked(TrueLine line) implements Overlay {}
+
     /** Waste that would be shaded. */
     record WastePicked(List<SurfacePoint> outline) implements Overlay {
         public WastePicked {

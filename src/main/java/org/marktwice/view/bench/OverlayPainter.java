@@ -36,6 +36,7 @@ final class OverlayPainter {
             else if (overlay instanceof Overlay.SquareLaid square) strikes.paint(square);
             else if (overlay instanceof Overlay.GaugeLaid gauge) strikes.paint(gauge);
             else if (overlay instanceof Overlay.MateLaid mate) strikes.paint(mate);
+            else if (overlay instanceof Overlay.LinePicked picked) strikes.paint(picked);
             else if (overlay instanceof Overlay.PairLaid pair) new PairPainter(g, view, palette).paint(pair);
             else if (overlay instanceof Overlay.WastePicked waste) strikes.paint(waste);
             else for (Patch patch : patches) paint(overlay, patch);

@@ -13,6 +13,7 @@ import org.marktwice.bench.Marker;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.Palette;
+import org.marktwice.picture.Struck;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Look;
@@ -226,6 +227,16 @@ final class StrikePainter {
         });
     }
 
+    void paint(Overlay.LinePicked picked) {
+        patch(picked.line().on()).ifPresent(p -> {
+            var lies = Struck.line(picked.line(), view.board(), Marker.KNIFE);
+            Line2D.Double shape = new Line2D.Double(p.toView(lies.from()), p.toView(lies.to()));
+            g.setStroke(new BasicStroke(Look.px(7), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.setColor(Palette.LIGHT.of(Ink.ACTION, 0.45));
+            g.draw(shape);
+        });
+    }
+
     void paint(Overlay.WastePicked waste) {
         patch(waste.outline().get(0).surface()).ifPresent(p -> {
             Path2D.Double shape = new Path2D.Double();
@@ -242,7 +253,7 @@ final class StrikePainter {
 
     /** The line as it would lie, over the tool that it is struck along. */
     private void line(Patch patch, TrueLine line, boolean knife) {
-        var lies = org.marktwice.picture.Struck.line(line, view.board(), knife ? Marker.KNIFE : Marker.PENCIL);
+        var lies = Struck.line(line, view.board(), knife ? Marker.KNIFE : Marker.PENCIL);
         Line2D.Double shape = new Line2D.Double(patch.toView(lies.from()), patch.toView(lies.to()));
         g.setStroke(new BasicStroke(Look.px(4)));
         g.setColor(palette.of(Ink.PANEL, 0.7));

@@ -10,6 +10,9 @@ import java.io.IOException;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Tool;
 import org.marktwice.picture.FigureCache;
@@ -77,6 +80,7 @@ public final class BenchSnapshots {
         shoot(only, "strike-pair", false, 1, large, m -> pair(m, false));
         shoot(only, "strike-cramped-dark", true, 1, small, m -> pair(m, true));
         shoot(only, "strike-waste", false, 1, large, m -> waste(m, false));
+        shoot(only, "strike-cut", false, 1, large, BenchSnapshots::cut);
         shoot(only, "strike-shaded-dark", true, 1, small, m -> waste(m, true));
     }
 
@@ -119,6 +123,23 @@ public final class BenchSnapshots {
         MateTool tool = new MateTool(m);
         m.take(tool);
         m.point(aim(m, new SurfacePoint(Surface.FACE_1, 84, 50)));
+    }
+
+    private static void cut(BenchModel m) {
+        m.select("B");
+        LineTool line = new LineTool(m);
+        m.take(line);
+        for (double x : new double[] {202, 220}) {
+            line.press(aim(m, new SurfacePoint(Surface.FACE_1, x, 60)));
+            line.release(aim(m, new SurfacePoint(Surface.FACE_1, x, 60)));
+        }
+        int last = m.session().bench().steps();
+        m.perform(
+                new SurfacePoint(Surface.FACE_1, 202, 60),
+                t -> new Action.Cut(t, "B", last - 1, Cutter.SAW, CutAt.WASTE));
+        m.take(new CutTool(m, new Choosers(m, new BoardView(CACHE), new UnrolledView(CACHE))));
+        m.point(aim(m, new SurfacePoint(Surface.FACE_1, 221, 60)));
+        m.show(Surface.FACE_1);
     }
 
     private static void pair(BenchModel m, boolean made) {

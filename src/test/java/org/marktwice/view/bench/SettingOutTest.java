@@ -14,6 +14,8 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Action.Datum;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.fit.TrueLines;
@@ -146,6 +148,24 @@ class SettingOutTest {
             assertThat(g.on()).isEqualTo(Surface.EDGE_2);
             assertThat(g.set()).isEqualTo(set);
         });
+    }
+
+    @Test
+    void a_line_is_sawn_on_the_side_that_one_chooses() {
+        bench.word("line");
+        bench.click(bench.screen.unrolledView(), at(Surface.FACE_1, 202, 60));
+        int line = bench.steps();
+        bench.word("cut");
+        assertThat(bench.line()).startsWith("Set out everything and check it before the first cut: waste is shaded at 0 of 2");
+        bench.click(bench.screen.unrolledView(), at(Surface.FACE_1, 203, 60));
+        bench.choose("choose-side-waste");
+        assertThat(bench.last())
+                .isInstanceOfSatisfying(Action.Cut.class, c -> assertThat(c)
+                        .isEqualTo(new Action.Cut(c.t(), "B", line, Cutter.SAW, CutAt.WASTE)));
+        bench.key(KeyEvent.VK_RIGHT);
+        bench.enter();
+        bench.key(KeyEvent.VK_2);
+        assertThat(bench.line()).contains("is cut already");
     }
 
     @Test
