@@ -74,20 +74,13 @@ public sealed interface Struck {
     private static Kerf kerf(int step, Action.Cut cut, TrueLine line, Board board, WasteOutline outlines) {
         double wide = Math.max(CHISELLED, cut.with().kerf());
         int towards = outlines.wasteSide(line);
-        double off =
-                switch (cut.side()) {
-                    case WASTE -> towards * wide / 2;
-                    case LINE -> 0;
-                    case KEPT -> -towards * wide / 2;
-                };
+        double off = switch (cut.side()) {
+            case WASTE -> towards * wide / 2;
+            case LINE -> 0;
+            case KEPT -> -towards * wide / 2;
+        };
         TrueLine beside = new TrueLine(
-                step,
-                line.on(),
-                line.axis(),
-                line.low() + off,
-                line.high() + off,
-                line.meant(),
-                line.reference());
+                step, line.on(), line.axis(), line.low() + off, line.high() + off, line.meant(), line.reference());
         Line lies = line(beside, board, Marker.KNIFE);
         return new Kerf(step, lies.from(), lies.to(), wide);
     }

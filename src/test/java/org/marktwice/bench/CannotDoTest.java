@@ -158,7 +158,9 @@ class CannotDoTest {
                         new Action.Bevel(1, "A", END_1, FACE_1, new Action.Datum.End(END_1), 5.0, 45, Marker.KNIFE),
                         "A line is squared across a long surface; use the gauge on an end"),
                 arguments(new Action.Cut(1, "A", 1, Cutter.SAW, CutAt.WASTE), "Step 1 is no line"),
-                arguments(new Action.Cut(1, "B", 3, Cutter.SAW, CutAt.WASTE), "The line of step 3 is on board A, not on board B"),
+                arguments(
+                        new Action.Cut(1, "B", 3, Cutter.SAW, CutAt.WASTE),
+                        "The line of step 3 is on board A, not on board B"),
                 arguments(
                         gauge("A", EDGE_1, EDGE_2, 6),
                         "Edge 1 and edge 2 share no arris: the fence bears on an adjoining surface"),

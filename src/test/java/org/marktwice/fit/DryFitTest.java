@@ -98,15 +98,18 @@ class DryFitTest {
     void sawnOnTheWrongSideOfItsLinesAHousingIsTooWide(Cutter with, CutAt side, double gap) throws CannotDo {
         Bench bench = porchShelf().setsOut().bench();
         BoardState upright = bench.namedAs(Fixtures.UPRIGHT_LEFT).get(0);
-        SetOut out = SetOut.of(
-                bench.placing(upright).orElseThrow(), upright, TrueLines.of(bench, upright));
+        SetOut out = SetOut.of(bench.placing(upright).orElseThrow(), upright, TrueLines.of(bench, upright));
         for (SetOut.Marked m : out.marked("left-housing")) {
             if (!m.side().isSquared()) continue;
             int line = m.struck().orElseThrow().step();
             bench = bench.after(new Action.Cut(1e6, upright.board().id(), line, with, side));
         }
 
-        assertThat(DryFit.of(bench).joint("left-housing").gap().map(JointFit.Gap::mm).orElse(0.0))
+        assertThat(DryFit.of(bench)
+                        .joint("left-housing")
+                        .gap()
+                        .map(JointFit.Gap::mm)
+                        .orElse(0.0))
                 .isEqualTo(gap, within(1e-6));
     }
 

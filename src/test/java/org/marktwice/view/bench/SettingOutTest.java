@@ -156,12 +156,14 @@ class SettingOutTest {
         bench.click(bench.screen.unrolledView(), at(Surface.FACE_1, 202, 60));
         int line = bench.steps();
         bench.word("cut");
-        assertThat(bench.line()).startsWith("Set out everything and check it before the first cut: waste is shaded at 0 of 2");
+        assertThat(bench.line())
+                .startsWith("Set out everything and check it before the first cut: waste is shaded at 0 of 2");
         bench.click(bench.screen.unrolledView(), at(Surface.FACE_1, 203, 60));
         bench.choose("choose-side-waste");
         assertThat(bench.last())
-                .isInstanceOfSatisfying(Action.Cut.class, c -> assertThat(c)
-                        .isEqualTo(new Action.Cut(c.t(), "B", line, Cutter.SAW, CutAt.WASTE)));
+                .isInstanceOfSatisfying(
+                        Action.Cut.class,
+                        c -> assertThat(c).isEqualTo(new Action.Cut(c.t(), "B", line, Cutter.SAW, CutAt.WASTE)));
         bench.key(KeyEvent.VK_RIGHT);
         bench.enter();
         bench.key(KeyEvent.VK_2);
