@@ -1,0 +1,98 @@
+package org.marktwice.benchmarks;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.marktwice.classroom.BulkMarking;
+import org.marktwice.classroom.ExerciseSet;
+import org.marktwice.classroom.Marker;
+import org.marktwice.files.FileRefused;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * A folder of attempts marked, by how many files and how many threads. The heap is no larger for 10,000 files than for
+ * 1,000: 64 MB, of which the answers held would alone need several times as much.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SingleShotTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(value = 1, jvmArgsAppend = "-Xmx64m")
+@Warmup(iterations = 2)
+@Measurement(iterations = 3)
+public class BulkMarkingBenchmark {
+    private static final Path SHIPPED = Path.of("scenarios");
+
+    @Param({"1000", "10000"})
+    int files;
+
+    @Param({"1", "2"})
+    int threads;
+
+    private Path folder = Path.of("");
+    private ExerciseSet set = ExerciseSet.of();
+
+    @Setup
+    public void handIn() throws IOException, FileRefused {
+        set = ExerciseSet.read(SHIPPED);
+        folder = Files.createTempDirectory("attempts");
+        List<String> attempts;
+        try (Stream<Path> all = Files.list(SHIPPED.resolve("attempts"))) {
+            attempts = all.filter(f -> f.toString().endsWith("-flawed.attempt.jsonl"))
+                    .sorted()
+                    .limit(5)
+                    .map(BulkMarkingBenchmark::text)
+                    .toList();
+        }
+        for (int i = 0; i < files; i++) {
+            String one = attempts.get(i % attempts.size());
+            Files.writeString(
+                    folder.resolve(i + ".attempt.jsonl"),
+                    one.replaceFirst("\"learner\":\"[^\"]*\"", "\"learner\":\"P" + i + "\""));
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @TearDown
+    public void putAway() throws IOException {
+        List<Path> all;
+        try (Stream<Path> walk = Files.walk(folder)) {
+            all = walk.sorted(Comparator.reverseOrder()).toList();
+        }
+        for (Path file : all) Files.delete(file);
+    }
+
+    @Benchmark
+    public double marked() throws FileRefused, InterruptedException {
+        double[] marks = new double[1];
+        BulkMarking.of(folder)
+                .run(
+                        new Marker(set, false),
+                        threads,
+                        m -> marks[0] += m.sheet().orElseThrow().marks(),
+                        BulkMarking.Progress.NONE);
+        return marks[0];
+    }
+}
