@@ -33,11 +33,20 @@ public record Laying(Optional<Surface> faceSide, Optional<Surface> faceEdge, Dir
 
     /** In a sentence without a full stop. */
     public String spoken() {
-        String marks = faceSide.isPresent() && faceEdge.isPresent()
+        return marks() + ", " + lies();
+    }
+
+    /** Where the end looks: {@code end 1 up}. */
+    public String lies() {
+        return "end 1 " + towards(end1Looks);
+    }
+
+    /** Where the marks go. */
+    public String marks() {
+        return faceSide.isPresent() && faceEdge.isPresent()
                 ? "face side on " + faceSide.get().spoken() + ", face edge on "
                         + faceEdge.get().spoken()
                 : "no face marks";
-        return marks + ", end 1 " + towards(end1Looks);
     }
 
     private static String towards(Direction direction) {

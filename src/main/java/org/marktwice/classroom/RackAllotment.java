@@ -119,7 +119,7 @@ public record RackAllotment(
     }
 
     private static boolean isSure(Check check) {
-        if (check.fit().sureness() == KnotFit.Sureness.DOUBTFUL) return false;
+        if (!check.fit().onOneBranch()) return false;
         return Math.abs(check.clearance() - check.margin())
                 > DEVIATIONS * check.fit().spread();
     }

@@ -13,6 +13,9 @@ import org.marktwice.classroom.Laying;
 import org.marktwice.classroom.RackAllotment;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RackFile;
+import org.marktwice.print.LabelSheet;
+import org.marktwice.print.Paper;
+import org.marktwice.print.SheetFile;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.KnotFit;
 import org.marktwice.timber.MeasuredBoard.Fitted;
@@ -83,6 +86,19 @@ final class ClassAllotCommand implements Callable<Integer> {
     @ArgGroup
     private @Nullable Jobs jobs;
 
+    @CommandLine.Option(
+            names = "--labels",
+            paramLabel = "FILE",
+            description = "write labels for the boards to FILE (*.pdf) as well")
+    private @Nullable Path labels;
+
+    @CommandLine.Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            converter = PaperConverter.class,
+            description = "a4 (if nothing is said) or letter")
+    private Paper paper = Paper.A4;
+
     @CommandLine.Option(names = "--json", description = "write the result as JSON, as described below")
     private boolean json;
 
@@ -96,6 +112,9 @@ final class ClassAllotCommand implements Callable<Integer> {
         RackFile rack = RackFile.read(rackFile);
         List<String> names = names();
         RackAllotment allotment = RackAllotment.of(scenario, rack, names.size());
+        if (labels != null) {
+            SheetFile.save(labels, LabelSheet.of(allotment, names, paper), "Labels: " + scenario.title());
+        }
         if (json) console.json(answer(allotment, names));
         else console.line(AllotmentText.of(allotment, names));
         return allotment.clear() == allotment.parts() ? Exit.DONE : Exit.NO;

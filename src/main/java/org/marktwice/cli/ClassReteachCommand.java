@@ -1,5 +1,6 @@
 package org.marktwice.cli;
 
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -7,8 +8,12 @@ import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Reteach;
 import org.marktwice.classroom.Reteach.Point;
 import org.marktwice.files.FileRefused;
+import org.marktwice.print.Paper;
+import org.marktwice.print.ReteachSheet;
+import org.marktwice.print.SheetFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** What to reteach tomorrow, on one page. */
 @Command(
@@ -37,6 +42,19 @@ final class ClassReteachCommand implements Callable<Integer> {
     @Mixin
     private final CountingOption counting = new CountingOption();
 
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "write the page to FILE (*.pdf, *.svg or *.png) as well")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            converter = PaperConverter.class,
+            description = "a4 (if nothing is said) or letter")
+    private Paper paper = Paper.A4;
+
     ClassReteachCommand(Console console) {
         this.console = console;
     }
@@ -45,6 +63,9 @@ final class ClassReteachCommand implements Callable<Integer> {
     public Integer call() throws FileRefused, InterruptedException {
         Results results = marking.results(console, counting.counting());
         Reteach reteach = Reteach.of(results);
+        if (out != null) {
+            SheetFile.save(out, ReteachSheet.of(results, reteach, paper), "To teach again: " + results.title());
+        }
         if (marking.json) console.json(answer(results, reteach));
         else console.line(ReteachText.of(results, reteach));
         return Exit.DONE;

@@ -54,6 +54,20 @@ class ClassAllotTest {
     }
 
     @Test
+    void labelsAreWrittenWhereTheyAreAskedFor() {
+        Path pdf = folder.resolve("labels.pdf");
+
+        assertThat(marktwice("class", "allot", SHELF, RACK, "--labels", pdf, "--paper", "letter")
+                        .code())
+                .isZero();
+
+        assertThat(pdf).isNotEmptyFile();
+        Ran other = marktwice("class", "allot", SHELF, RACK, "--labels", folder.resolve("labels.doc"));
+        assertThat(other.code()).isEqualTo(2);
+        assertThat(other.err()).hasLineCount(1).contains(".pdf, .svg or .png");
+    }
+
+    @Test
     void oneJobIsMadeWhereNothingIsSaid() {
         assertThat(marktwice("class", "allot", SHELF, RACK, "--json").json().get("jobs"))
                 .hasSize(1);
