@@ -91,7 +91,7 @@ class SettingAnExerciseTest {
         assertThat(set.boards()).hasSize(4);
 
         at.ctrl(KeyEvent.VK_ENTER);
-        assertThat(at.title()).isEqualTo("Key shelf");
+        at.until("on the bench", () -> at.title().equals("Key shelf"));
         at.ctrl(KeyEvent.VK_T);
         assertThat(at.title()).isEqualTo("Key shelf: set");
         assertThat(files()).containsExactly(Path.of("key-shelf.scenario.json"));

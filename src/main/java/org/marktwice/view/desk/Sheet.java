@@ -232,7 +232,6 @@ final class Sheet<T> extends JPanel {
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
             words = String.valueOf(value);
-            getAccessibleContext().setAccessibleName(words);
             return this;
         }
 
