@@ -151,6 +151,7 @@ class CourseTest {
         assertThat(joints)
                 .contains(
                         Joint.ThroughHousing.class,
+                        Joint.StoppedHousing.class,
                         Joint.Rebate.class,
                         Joint.Halving.class,
                         Joint.MortiseTenon.class,
