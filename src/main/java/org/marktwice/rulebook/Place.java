@@ -37,6 +37,11 @@ record Place(Part part, List<Lying> lying, List<BoardState> mightBe) {
 
     /** All places, in the order of the drawing's parts. */
     static List<Place> all(Situation situation) {
+        return situation.places();
+    }
+
+    /** Computed anew; nearly every rule asks for them. */
+    static List<Place> afresh(Situation situation) {
         List<Workpiece> workpieces = Workpiece.all(situation);
         return situation.scenario().drawing().parts().stream()
                 .map(part -> of(situation, part, workpieces))

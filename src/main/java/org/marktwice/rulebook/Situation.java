@@ -2,6 +2,7 @@ package org.marktwice.rulebook;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
 import org.marktwice.bench.Bench;
@@ -21,6 +22,8 @@ import org.marktwice.timber.Board;
 public final class Situation {
     private final Bench bench;
     private final Workings workings;
+    private volatile @Nullable List<Workpiece> workpieces;
+    private volatile @Nullable List<Place> places;
 
     private Situation(Bench bench, Workings workings) {
         this.bench = bench;
@@ -35,6 +38,24 @@ public final class Situation {
     public Situation at(Bench later) {
         if (!later.scenario().equals(scenario())) return of(later);
         return new Situation(later, workings);
+    }
+
+    List<Workpiece> workpieces() {
+        List<Workpiece> known = workpieces;
+        if (known == null) {
+            known = Workpiece.afresh(this);
+            workpieces = known;
+        }
+        return known;
+    }
+
+    List<Place> places() {
+        List<Place> known = places;
+        if (known == null) {
+            known = Place.afresh(this);
+            places = known;
+        }
+        return known;
     }
 
     public Bench bench() {

@@ -29,6 +29,11 @@ record Workpiece(
         Situation situation, BoardState state, @Nullable Part part) {
 
     static List<Workpiece> all(Situation situation) {
+        return situation.workpieces();
+    }
+
+    /** Computed anew; nearly every rule asks for them. */
+    static List<Workpiece> afresh(Situation situation) {
         boolean byName = situation.asks(Stage.NAMES);
         return situation.bench().boards().stream()
                 .filter(b -> b.setAside().isEmpty())

@@ -19,6 +19,7 @@ public final class Board {
     private volatile @Nullable List<KnotBody> bodies;
     private volatile @Nullable List<Trace> traces;
     private volatile @Nullable List<Double> departures;
+    private volatile @Nullable Seasoned now;
 
     private Board(Facts facts) {
         this.facts = facts;
@@ -150,6 +151,16 @@ public final class Board {
         return traces().stream().filter(t -> t.surface() == surface).toList();
     }
 
+    /** At the moisture that it has now. */
+    Seasoned now() {
+        Seasoned known = now;
+        if (known == null) {
+            known = Seasoned.of(this, facts.moisture());
+            now = known;
+        }
+        return known;
+    }
+
     /** Each surface's departure from a plane, in the surfaces' order. */
     List<Double> departures() {
         List<Double> known = departures;
@@ -164,7 +175,7 @@ public final class Board {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Board b && facts.equals(b.facts);
+        return this == other || other instanceof Board b && facts.equals(b.facts);
     }
 
     @Override

@@ -133,8 +133,23 @@ public final class KnotBody {
     public double clearance(Box cut, double cap) {
         Box around = bounds;
         if (around == null) return cap;
-        if (cap < Double.POSITIVE_INFINITY && apart(around, cut) >= cap) return cap;
+        double apart = apart(around, cut);
+        if (apart >= cap) return cap;
+        if (apart == 0 && reaches(cut)) return 0;
         return Math.min(cap, new ConvexDistance(corners, cut).solve(cap));
+    }
+
+    /** Whether one of its corners lies in the box; the quick answer where the knot runs right into it. */
+    private boolean reaches(Box box) {
+        for (int k = 0; k < corners.length; k += 3) {
+            boolean in = true;
+            for (int axis = 0; axis < 3 && in; axis++) {
+                double at = corners[k + axis];
+                in = at >= box.min(axis) && at <= box.max(axis);
+            }
+            if (in) return true;
+        }
+        return false;
     }
 
     private static double apart(Box one, Box other) {

@@ -1,7 +1,9 @@
 package org.marktwice.timber;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.joml.Vector2d;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +33,11 @@ public final class Seasoned {
 
     private final double keptZ;
 
+    /** Cups that were asked for before: a board is asked for the same few after every action. */
+    private final Map<Stretch, Double> deepest = new ConcurrentHashMap<>();
+
+    private record Stretch(Surface face, double low, double high) {}
+
     private Seasoned(Board board, double moisture) {
         this.moisture = moisture;
         size = board.size();
@@ -52,7 +59,7 @@ public final class Seasoned {
 
     /** The board at the moisture that it has now. */
     public static Seasoned now(Board board) {
-        return of(board, board.facts().moisture());
+        return board.now();
     }
 
     public double moisture() {
@@ -126,7 +133,8 @@ public final class Seasoned {
         double low = Math.min(Math.max(Math.min(from, to), 0), extent);
         double high = Math.max(Math.min(Math.max(from, to), extent), 0);
         if (high <= low) return OptionalDouble.of(0);
-        return OptionalDouble.of(new Span(face, low, high).deepest());
+        return OptionalDouble.of(
+                deepest.computeIfAbsent(new Stretch(face, low, high), s -> new Span(face, low, high).deepest()));
     }
 
     /**
