@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.marktwice.view.bench.AtTheBench.at;
 
 import java.awt.event.KeyEvent;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,8 +20,12 @@ import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
+import org.marktwice.drawing.JobAxis;
+import org.marktwice.drawing.Placing;
+import org.marktwice.fit.DryFit;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.fit.TrueLines;
+import org.marktwice.fit.WorkedSettingOut;
 import org.marktwice.timber.Surface;
 
 /** A housing set out on the left upright, board B of 308 × 120 × 18: end 1 is at the top, the shelf's top 98 mm up. */
@@ -218,6 +225,60 @@ class SettingOutTest {
                 .satisfies(w -> assertThat(w.joint()).isEqualTo("left-housing"));
         assertThat(((Action.Measure) bench.last()).reads())
                 .isCloseTo(line(struck().get(0)).at(), within(1.0));
+    }
+
+    /** The other boards are set out as a careful hand does it. */
+    private void setOutAllBut(String board) {
+        Map<String, String> boards = new HashMap<>();
+        for (BoardState b : bench.session.bench().boards()) {
+            b.named().ifPresent(n -> boards.put(n.part(), b.board().id()));
+        }
+        for (String other : boards.values()) {
+            if (other.equals(board)) continue;
+            Placing placing =
+                    bench.session.bench().placing(bench.board(other)).orElseThrow();
+            List<WorkedSettingOut.Timed> steps =
+                    WorkedSettingOut.steps(placing, boards, bench.session.bench().steps());
+            GuiActionRunner.execute(() -> {
+                for (WorkedSettingOut.Timed step : steps) bench.session.perform(step::at);
+            });
+        }
+    }
+
+    private double acrossOff() {
+        return DryFit.of(bench.session.bench()).sizes().stream()
+                .filter(s -> s.axis() == JobAxis.ACROSS)
+                .findFirst()
+                .orElseThrow()
+                .off()
+                .orElseThrow();
+    }
+
+    /**
+     * Gauged 6 mm from the back, the housing is 12 deep and the job 6 mm too narrow in the dry fit; gauged again from the face
+     * side it comes right but for what the board is out of true.
+     */
+    @Test
+    void the_dry_fit_fails_from_a_wrong_stock_surface_and_is_mended() {
+        setOutAllBut("B");
+        UnrolledView view = bench.screen.unrolledView();
+        bench.word("line");
+        bench.click(view, at(Surface.FACE_1, 202, 60));
+        bench.click(view, at(Surface.FACE_1, 220, 60));
+        bench.click(view, at(Surface.FACE_1, 300, 60));
+        bench.word("gauge");
+        bench.type("6");
+        bench.click(view, at(Surface.EDGE_1, 150, 2));
+        bench.click(view, at(Surface.EDGE_2, 150, 2));
+        assertThat(((Action.Gauge) bench.last()).fence()).isEqualTo(Surface.FACE_2);
+        assertThat(acrossOff()).isCloseTo(-6, within(1.0));
+
+        bench.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        bench.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+        bench.click(view, at(Surface.EDGE_1, 150, 16));
+        bench.click(view, at(Surface.EDGE_2, 150, 16));
+        assertThat(((Action.Gauge) bench.last()).fence()).isEqualTo(Surface.FACE_1);
+        assertThat(acrossOff()).isCloseTo(0, within(1.0));
     }
 
     /** The same by keys alone. */
