@@ -235,10 +235,9 @@ class SettingOutTest {
         }
         for (String other : boards.values()) {
             if (other.equals(board)) continue;
-            Placing placing =
-                    bench.session.bench().placing(bench.board(other)).orElseThrow();
-            List<WorkedSettingOut.Timed> steps =
-                    WorkedSettingOut.steps(placing, boards, bench.session.bench().steps());
+            Placing placing = bench.session.bench().placing(bench.board(other)).orElseThrow();
+            List<WorkedSettingOut.Timed> steps = WorkedSettingOut.steps(
+                    placing, boards, bench.session.bench().steps());
             GuiActionRunner.execute(() -> {
                 for (WorkedSettingOut.Timed step : steps) bench.session.perform(step::at);
             });
