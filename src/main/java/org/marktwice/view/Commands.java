@@ -40,7 +40,9 @@ public final class Commands {
         DESK("Teacher's desk"),
         SET("Setting an exercise"),
         HAND_OUT("Handing out"),
-        MARK("Marking a class");
+        MARK("Marking a class"),
+        ALLOT("Allotting boards"),
+        RECORD("Finished jobs");
 
         private final String title;
 

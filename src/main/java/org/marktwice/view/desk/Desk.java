@@ -16,7 +16,7 @@ import org.marktwice.view.Screen;
 public final class Desk {
     /** Every command of the desk's screens. */
     public static final List<Command> COMMANDS = Stream.of(
-                    DeskScreen.ALL, SetScreen.ALL, HandOutScreen.ALL, MarkScreen.ALL)
+                    DeskScreen.ALL, SetScreen.ALL, HandOutScreen.ALL, MarkScreen.ALL, AllotScreen.ALL, RecordScreen.ALL)
             .flatMap(List::stream)
             .toList();
 
@@ -104,6 +104,14 @@ public final class Desk {
 
     void handOut(Scenario scenario) {
         show(new HandOutScreen(this, scenario));
+    }
+
+    void allot(Scenario scenario) {
+        show(new AllotScreen(this, scenario));
+    }
+
+    void record(Scenario scenario) {
+        show(new RecordScreen(this, scenario));
     }
 
     /** @param set the scenario or the folder of variants to begin with; null for none */

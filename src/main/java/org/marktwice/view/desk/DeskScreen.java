@@ -54,11 +54,19 @@ final class DeskScreen implements Screen {
             "Give each learner of a class other boards, as hard as these");
     static final Command MARK = new Command(
             "to-mark", Place.DESK, "Mark a folder", "menu M", "Mark what came back, and see what to teach next");
+    static final Command ALLOT = new Command(
+            "to-allot", Place.DESK, "Allot real boards", "menu B", "Which board on the rack becomes whose part");
+    static final Command RECORD = new Command(
+            "to-record",
+            Place.DESK,
+            "Finished jobs",
+            "menu R",
+            "Enter what the finished jobs measure, and see the bands");
     static final Command REMOVE =
             new Command("remove-exercise", Place.DESK, "Remove …", "DELETE", "Take the exercise away for good");
     static final Command BACK =
             new Command("leave-desk", Place.DESK, "Exercises", "ESCAPE", "Leave the desk and show the exercises");
-    static final List<Command> ALL = List.of(NEW, COPY, CHANGE, TRY, HAND_OUT, MARK, REMOVE, BACK);
+    static final List<Command> ALL = List.of(NEW, COPY, CHANGE, TRY, HAND_OUT, MARK, ALLOT, RECORD, REMOVE, BACK);
 
     private final Desk desk;
     private final Rows<Kept> rows;
@@ -96,6 +104,8 @@ final class DeskScreen implements Screen {
                         () -> desk.mark(chosen().filter(Kept::finished)
                                 .map(k -> desk.folder().scenario(k.name()))
                                 .orElse(null))),
+                new Deed(ALLOT, () -> finished(desk::allot), this::isWhole),
+                new Deed(RECORD, () -> finished(desk::record), this::isWhole),
                 new Deed(REMOVE, this::remove, () -> chosen().isPresent()),
                 new Deed(BACK, desk::exercises));
         page = build();
@@ -168,6 +178,8 @@ final class DeskScreen implements Screen {
         Card card = new Card(new MigLayout("insets 20 24 20 24, gap 16 8, wrap 2, fillx", "[fill][grow,fill]"));
         card.add(Look.label("The class", Style.SUBTITLE), "span 2, gapbottom 4");
         way(card, MARK, "Every file named with its state; results, slips, and what to teach again");
+        way(card, ALLOT, "The exercise picked out, made from the boards that are on the rack; labels, and what to buy");
+        way(card, RECORD, "What the jobs of the exercise picked out measure, in bands, beside the practice marks");
         return card;
     }
 

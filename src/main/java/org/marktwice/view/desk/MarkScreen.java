@@ -17,6 +17,10 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Results.Counting;
 import org.marktwice.classroom.ResultsExport;
+import org.marktwice.classroom.Reteach;
+import org.marktwice.print.Paper;
+import org.marktwice.print.ReteachSheet;
+import org.marktwice.print.SheetFile;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Commands;
@@ -49,10 +53,16 @@ final class MarkScreen implements Screen {
             "Save table …",
             "menu S",
             "Save the results as CSV or for a spreadsheet (XLSX)");
+    static final Command PRINT = new Command(
+            "print-tomorrow",
+            Place.MARK,
+            "Print tomorrow's page …",
+            "menu P",
+            "Save the page of what to teach again (PDF)");
     static final Command BACK =
             new Command("leave-mark", Place.MARK, "Teacher's desk", "ESCAPE", "Go back to the desk");
     static final List<Command> ALL =
-            List.of(MARK, STOP, LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES, EXPORT, BACK);
+            List.of(MARK, STOP, LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES, EXPORT, PRINT, BACK);
 
     private static final List<Command> PANES = List.of(LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES);
 
@@ -98,6 +108,7 @@ final class MarkScreen implements Screen {
                 new Deed(TOMORROW, () -> showPane(TOMORROW)),
                 new Deed(FILES, () -> showPane(FILES)),
                 new Deed(EXPORT, this::export, () -> marking != null),
+                new Deed(PRINT, this::print, () -> marking != null),
                 new Deed(BACK, desk::home));
         page = build();
         panes.onOpen(this::replay);
@@ -121,6 +132,7 @@ final class MarkScreen implements Screen {
         whole.add(Bar.top(
                 "Mark",
                 "What came back, and what to teach next",
+                KeyButton.of(deed(PRINT)),
                 KeyButton.of(deed(EXPORT)),
                 KeyButton.of(deed(BACK))));
         JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
@@ -258,6 +270,31 @@ final class MarkScreen implements Screen {
         Aside.run(
                 () -> {
                     ResultsExport.write(results, to);
+                    return to;
+                },
+                saved -> say("Saved: " + saved),
+                this::say);
+    }
+
+    private void print() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setSelectedFile(new java.io.File("teach-again.pdf"));
+        if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
+            print(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Saves the page of what to teach again, of the kind that the name says. */
+    void print(Path to) {
+        Marking now = marking;
+        if (now == null) return;
+        Results results = now.results(counting);
+        Aside.run(
+                () -> {
+                    SheetFile.save(
+                            to,
+                            ReteachSheet.of(results, Reteach.of(results), Paper.A4),
+                            "To teach again: " + results.title());
                     return to;
                 },
                 saved -> say("Saved: " + saved),
