@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.Fixtures;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
+import org.marktwice.fit.TrueLines;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
@@ -51,7 +52,7 @@ class BenchLawsTest {
         Surface one = pick(r, List.of(Surface.values()));
         Surface other = pick(r, List.of(Surface.values()));
         int step = r.nextInt(steps + 2);
-        return switch (r.nextInt(14)) {
+        return switch (r.nextInt(18)) {
             case 0 -> new Action.Measure(steps, board, point(r), point(r));
             case 1 ->
                 new Action.Test(steps, board, pick(r, List.of(Tool.values())), one, r.nextBoolean() ? null : 60.0);
@@ -79,6 +80,27 @@ class BenchLawsTest {
             case 9 -> new Action.Waste(steps, board, "left-housing", step, Math.max(1, step - 1 - r.nextInt(9)));
             case 10 -> new Action.RubOut(steps, step);
             case 11 -> new Action.Redo(steps);
+            case 12 ->
+                new Action.Bevel(
+                        steps,
+                        board,
+                        one,
+                        other,
+                        new Action.Datum.End(Surface.END_2),
+                        r.nextInt(200),
+                        30 + r.nextInt(120),
+                        pick(r, List.of(Marker.values())));
+            case 13 -> new Action.Cut(steps, board, step, Cutter.SAW, pick(r, List.of(CutAt.values())));
+            case 14 ->
+                new Action.Cramp(
+                        steps,
+                        board,
+                        pick(r, List.of(Surface.FACE_1, Surface.FACE_2)),
+                        pick(r, List.of("A", "C")),
+                        pick(r, List.of(Surface.FACE_1, Surface.FACE_2)),
+                        Surface.END_1,
+                        pick(r, List.of(Surface.END_1, Surface.END_2)));
+            case 15 -> new Action.Uncramp(steps, board);
             default -> new Action.Undo(steps);
         };
     }
@@ -122,6 +144,26 @@ class BenchLawsTest {
 
         for (int steps = 0; steps < live.size(); steps++) {
             same(Bench.after(SCENARIO, whole.upTo(steps)), live.get(steps));
+        }
+    }
+
+    @Walks
+    void everyLineLiesSomewhereAndAPairIsAPairFromEitherSide(int seed) {
+        for (Bench bench : walk(seed)) {
+            for (BoardState state : bench.boards()) {
+                long struck = state.struck().stream()
+                        .filter(d -> !(d.action() instanceof Action.Waste || d.action() instanceof Action.Cut))
+                        .count();
+                assertThat(TrueLines.of(bench, state).all())
+                        .hasSize((int) struck)
+                        .allMatch(l -> Double.isFinite(l.low()) && Double.isFinite(l.high()));
+                String id = state.board().id();
+                bench.paired(id)
+                        .ifPresent(p -> assertThat(bench.paired(p.there()).orElseThrow())
+                                .isEqualTo(p.fromTheOther())
+                                .extracting(Pairing::there)
+                                .isEqualTo(id));
+            }
         }
     }
 
