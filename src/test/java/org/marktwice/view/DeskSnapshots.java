@@ -119,6 +119,7 @@ public final class DeskSnapshots {
         on(() -> click(window, "tab-set-task"));
         shoot(window, "set-task" + suffix);
         aClass(window, learner.folder(), suffix);
+        realWork(window, suffix);
         on(() -> {
             window.walk().close();
             return true;
@@ -158,6 +159,41 @@ public final class DeskSnapshots {
         for (String pane : List.of("learners", "slips", "rules", "progress", "tomorrow", "files")) {
             on(() -> click(window, "tab-see-" + pane));
             shoot(window, "mark-" + pane + suffix);
+        }
+    }
+
+    private void realWork(MainWindow window, String suffix) throws Exception {
+        for (String way : List.of("to-allot", "to-record")) {
+            on(() -> {
+                window.walk().desk();
+                return true;
+            });
+            settle();
+            on(() -> click(window, way));
+            settle();
+            if (way.equals("to-allot")) {
+                on(() -> {
+                    field(
+                            window,
+                            "rack",
+                            Path.of("src/test/resources/files/class.rack.csv")
+                                    .toAbsolutePath()
+                                    .toString());
+                    field(window, "jobs", "3");
+                    return click(window, "allot");
+                });
+                settle();
+            } else {
+                on(() -> {
+                    javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "record"));
+                    for (int r = 0; r < 16; r++) {
+                        table.setValueAt(String.valueOf(320 + (r * 7 % 5) * 0.4), r, 1);
+                        table.setValueAt(String.valueOf(140 + (r * 3 % 4) * 0.5), r, 2);
+                    }
+                    return true;
+                });
+            }
+            shoot(window, way.substring(3) + suffix);
         }
     }
 

@@ -122,7 +122,7 @@ class TeachingAClassTest {
         tab("see-slips");
         assertThat(column("slips", "Who")).isNotEmpty().containsOnly("P02");
         tab("see-files");
-        assertThat(column("files", "State")).containsExactly("✓ whole", "✕ unreadable", "✓ whole");
+        assertThat(column("files", "State")).containsExactly("✓ whole", "× unreadable", "✓ whole");
         assertThat(column("files", "Why").get(1)).contains("expected");
         tab("see-tomorrow");
         assertThat(at.window.panel("tomorrow").target().isShowing()).isTrue();

@@ -75,13 +75,13 @@ final class AllotScreen implements Screen {
         }
 
         String verdict() {
-            if (option.isEmpty()) return "✕ no board";
+            if (option.isEmpty()) return "× no board";
             if (option.get().nearest().isEmpty()) return "✓ no knot near a cut";
             String near = String.format(
                     Locale.ROOT,
                     "knot %.1f mm from a cut",
                     option.get().nearest().get().clearance());
-            return (option.get().clear() ? "✓ " : "✕ ") + near;
+            return (option.get().clear() ? "✓ " : "× ") + near;
         }
 
         private static String trimmed(Placing placing) {
@@ -211,7 +211,7 @@ final class AllotScreen implements Screen {
         }
         rows.show(lines);
         boolean round = a.clear() == a.parts();
-        outcome.setText((round ? "✓  " : "✕  ") + a.supplied() + " of " + a.parts() + " parts supplied, " + a.clear()
+        outcome.setText((round ? "✓  " : "×  ") + a.supplied() + " of " + a.parts() + " parts supplied, " + a.clear()
                 + " of them clear, from " + a.rack().size() + " boards.");
         notes.setText(notes(a));
         deeds.forEach(Deed::refresh);

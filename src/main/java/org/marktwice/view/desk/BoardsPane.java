@@ -213,7 +213,7 @@ final class BoardsPane extends JPanel {
     private void come(Optional<Grown> found, String otherwise) {
         grown = found.orElse(null);
         String says = found.map(Grown::says).orElse(otherwise);
-        outcome.setText(found.map(f -> f.isSolvable() ? "✓  " : "✕  ").orElse("") + says);
+        outcome.setText(found.map(f -> f.isSolvable() ? "✓  " : "×  ").orElse("") + says);
         outcome.setToolTipText(outcome.getText());
         rack.show(
                 found.map(f -> f.scenario().boards()).orElse(List.of()),

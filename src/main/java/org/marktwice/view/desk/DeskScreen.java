@@ -127,10 +127,10 @@ final class DeskScreen implements Screen {
     }
 
     private static String state(Kept kept) {
-        if (!kept.refused().isEmpty()) return "✕ can't be read";
+        if (!kept.refused().isEmpty()) return "× can't be read";
         List<Draft.Gap> gaps = kept.draft().gaps();
         return gaps.isEmpty()
-                ? (kept.finished() ? "✓ finished" : "○ nothing is missing; save it to finish it")
+                ? (kept.finished() ? "✓ finished" : "○ complete; save it to finish")
                 : "○ " + SetModel.standing(gaps);
     }
 
@@ -178,8 +178,8 @@ final class DeskScreen implements Screen {
         Card card = new Card(new MigLayout("insets 20 24 20 24, gap 16 8, wrap 2, fillx", "[fill][grow,fill]"));
         card.add(Look.label("The class", Style.SUBTITLE), "span 2, gapbottom 4");
         way(card, MARK, "Every file named with its state; results, slips, and what to teach again");
-        way(card, ALLOT, "The exercise picked out, made from the boards that are on the rack; labels, and what to buy");
-        way(card, RECORD, "What the jobs of the exercise picked out measure, in bands, beside the practice marks");
+        way(card, ALLOT, "Whose parts come out of which board on the rack; labels, and what to buy");
+        way(card, RECORD, "What they measure, in bands, beside the practice marks");
         return card;
     }
 

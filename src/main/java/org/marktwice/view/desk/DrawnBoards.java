@@ -86,7 +86,7 @@ final class DrawnBoards {
 
     void outcome(Optional<Grown> found, String otherwise) {
         outcome.setText(
-                found.map(f -> (f.isSolvable() ? "✓  " : "✕  ") + f.says()).orElse(otherwise));
+                found.map(f -> (f.isSolvable() ? "✓  " : "×  ") + f.says()).orElse(otherwise));
         outcome.setToolTipText(outcome.getText());
     }
 

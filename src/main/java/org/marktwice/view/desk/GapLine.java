@@ -30,7 +30,7 @@ final class GapLine extends JLabel {
                     + gaps.stream().map(GapLine::what).distinct().collect(Collectors.joining(", ")));
         } else {
             Look.inked(this, Look.Style.NOTE, Ink.WRONG);
-            setText("✕  " + wrong.get(0).says());
+            setText("×  " + wrong.get(0).says());
         }
         setToolTipText(getText());
     }

@@ -94,7 +94,7 @@ final class HandOutScreen implements Screen {
                 Rows.words("Learner", 2, g -> g.variant().learner()),
                 Rows.number(
                         "Difficulty", 1, g -> g.variant().difficulty().value(), HandOutScreen::two, "0 easy, 1 hard"),
-                Rows.words("Within the band", 1.4, g -> g.variant().inBand() ? "✓ within" : "✕ outside"),
+                Rows.words("Within the band", 1.4, g -> g.variant().inBand() ? "✓ within" : "× outside"),
                 Rows.number(
                         "Wrong turns",
                         1,

@@ -211,7 +211,7 @@ final class JointsForm extends JPanel {
             number(
                     line,
                     key + "diameter",
-                    "of ⌀",
+                    "of Ø",
                     s -> row(s).diameter(),
                     (s, mm) ->
                             with(s, new Joint.Dowels(row(s).count(), known(mm, row(s).diameter()), row(s).length())));

@@ -45,7 +45,7 @@ final class Marking {
             String sign = switch (state) {
                 case WHOLE -> "✓ ";
                 case UNFINISHED, TORN, CHANGED_SCENARIO -> "~ ";
-                default -> "✕ ";
+                default -> "× ";
             };
             return sign + state.spoken();
         }

@@ -1,6 +1,7 @@
 package org.marktwice.view.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Insets;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
@@ -32,6 +33,7 @@ final class NumberField extends JTextField {
         this.take = take;
         setName(name);
         setHorizontalAlignment(SwingConstants.RIGHT);
+        setMargin(new Insets(2, 3, 2, 4));
         getAccessibleContext().setAccessibleName(what);
         setToolTipText(what);
         Look.styled(this, Look.Style.BODY);

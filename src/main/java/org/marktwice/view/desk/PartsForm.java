@@ -25,8 +25,8 @@ import org.marktwice.view.Look.Style;
 final class PartsForm extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String COLUMNS =
-            "6[90:120:180,grow,fill]6[76!,fill]10[52!,fill]2[52!,fill]2[52!,fill]10[52!,fill]2[52!,fill]2[52!,fill]"
-                    + "10[120!,fill]6[78!,fill]4[78!,fill]4";
+            "6[78:120:180,grow,fill]6[74!,fill]8[46!,fill]2[46!,fill]2[46!,fill]8[46!,fill]2[46!,fill]2[46!,fill]"
+                    + "8[116!,fill]4[72!,fill]4[72!,fill]2";
     private static final List<Runs> RUNS = Runs.all();
 
     private final transient SetModel model;

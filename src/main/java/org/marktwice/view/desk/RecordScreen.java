@@ -141,6 +141,8 @@ final class RecordScreen implements Screen {
         // the field has the focus while one types, and Enter with it
         field.addActionListener(e -> down());
         table.getTableHeader().setReorderingAllowed(false);
+        table.getTableHeader().setFont(Style.NOTE.font());
+        table.getTableHeader().setForeground(Look.colour(Ink.QUIET));
         // straight down a column, and on to the head of the next
         table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "down");
         table.getActionMap().put("down", new AbstractAction() {
@@ -223,9 +225,10 @@ final class RecordScreen implements Screen {
         model.steps().addListener(this::refresh);
         cells.fireTableStructureChanged();
         for (int i = 0; i < table.getColumnCount(); i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(i == 0 ? 110 : 136));
+            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(i == 0 ? 84 : 124));
         }
         if (table.getRowCount() > 0) table.changeSelection(0, 1, false, false);
+        table.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
         refresh();
     }
 
@@ -406,6 +409,7 @@ final class RecordScreen implements Screen {
             String sign = judged.map(j -> sign(j.band())).orElse("");
             super.getTableCellRendererComponent(
                     of, sign + (value == null ? "" : value), selected, focused, row, column);
+            setBorder(BorderFactory.createEmptyBorder(0, Look.px(8), 0, Look.px(8)));
             setHorizontalAlignment(column == 0 ? SwingConstants.LEFT : SwingConstants.RIGHT);
             setForeground(judged.map(j -> ink(j.band())).orElse(Look.colour(Ink.INK)));
             setToolTipText(judged.map(j ->
@@ -418,7 +422,7 @@ final class RecordScreen implements Screen {
             return switch (band) {
                 case GOOD -> "✓ ";
                 case FAIR -> "~ ";
-                case POOR -> "✕ ";
+                case POOR -> "× ";
             };
         }
 

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,7 @@ import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Results.Item;
 import org.marktwice.classroom.Results.Row;
 import org.marktwice.classroom.Results.SlipCount;
+import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.view.Card;
 import org.marktwice.view.Look;
@@ -28,7 +30,7 @@ final class ResultsPanes {
     private final Rows<Row> learners = new Rows<>(List.of());
     private final Sheet<Row> learnersSheet = new Sheet<>("learners", "Learners and rules", learners);
     private final Plot distribution = new Plot();
-    private final JLabel spread = Look.quiet(" ", Style.NOTE);
+    private final JTextArea spread = Look.prose("", Style.NOTE, Ink.QUIET);
     private final Rows<SlipCount> slips;
     private final Sheet<SlipCount> slipsSheet;
     private final Rows<Item> rules;
@@ -87,11 +89,12 @@ final class ResultsPanes {
     }
 
     JComponent learners() {
-        JPanel pane = panel("[grow 7,fill][grow 3,fill,200::]");
+        JPanel pane = new JPanel(new MigLayout("insets 0, gap 16, fill", "[grow,fill][270!,fill]", "[grow,fill]"));
+        pane.setOpaque(false);
         Card table = card("[grow,fill]");
         table.add(learnersSheet, "grow, hmin 0, wmin 0");
         pane.add(table, "grow, hmin 0, wmin 0");
-        Card plot = card("[][grow,fill][]");
+        Card plot = card("[][280:320:360,fill][]push");
         plot.add(Look.label("How the marks are spread", Style.SUBTITLE));
         plot.add(distribution, "grow, hmin 0, wmin 0");
         plot.add(spread, "wmin 0");
@@ -254,8 +257,8 @@ final class ResultsPanes {
     private static String tells(Item item) {
         double d = item.discrimination().orElse(Double.NaN);
         if (item.facility() >= 0.95) return "✓ nearly everyone keeps it";
-        if (d < 0) return "✕ the better the learner, the worse it goes: look at how it is set";
-        if (item.facility() < 0.4) return "✕ hard for this class: teach it again";
+        if (d < 0) return "× the better the learner, the worse it goes: look at how it is set";
+        if (item.facility() < 0.4) return "× hard for this class: teach it again";
         if (d < 0.2) return "~ tells little between learners";
         return "";
     }

@@ -33,6 +33,7 @@ final class Sheet<T> extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int ROW = 30;
     private static final int PAD = 10;
+    private static final int NARROW = 5;
 
     private final transient Rows<T> rows;
     private final JTable table;
@@ -61,10 +62,12 @@ final class Sheet<T> extends JPanel {
             Rows.Col<T> column = rows.column(i);
             table.getColumnModel().getColumn(i).setPreferredWidth((int) (100 * column.weight()));
             if (column.isUpright()) {
-                table.getColumnModel().getColumn(i).setMinWidth(Look.px(34));
+                table.getColumnModel().getColumn(i).setMinWidth(Look.px(28));
                 table.getColumnModel().getColumn(i).setMaxWidth(Look.px(60));
                 table.getColumnModel().getColumn(i).setHeaderRenderer(new Upright(column.help()));
             } else {
+                // a figure is never cut, nor its head
+                if (column.spoken() != null) table.getColumnModel().getColumn(i).setMinWidth(Look.px(54));
                 table.getColumnModel().getColumn(i).setHeaderRenderer(new Head(column.spoken() != null, column.help()));
             }
         }
@@ -142,7 +145,7 @@ final class Sheet<T> extends JPanel {
         @Override
         public TableCellRenderer getCellRenderer(int row, int column) {
             Rows.Col<?> col = of.column(convertColumnIndexToModel(column));
-            return new Cell(col.spoken(), shade(col, convertRowIndexToModel(row)));
+            return new Cell(col.spoken(), shade(col, convertRowIndexToModel(row)), col.isUpright() ? NARROW : PAD);
         }
 
         private <R> double shade(Rows.Col<R> col, int row) {
@@ -157,10 +160,12 @@ final class Sheet<T> extends JPanel {
         private final transient java.util.function.@Nullable Function<Double, String> spoken;
 
         private final double shade;
+        private final int pad;
 
-        Cell(java.util.function.@Nullable Function<Double, String> spoken, double shade) {
+        Cell(java.util.function.@Nullable Function<Double, String> spoken, double shade, int pad) {
             this.spoken = spoken;
             this.shade = shade;
+            this.pad = pad;
         }
 
         @Override
@@ -170,7 +175,7 @@ final class Sheet<T> extends JPanel {
             if (spoken != null && value instanceof Double number) text = spoken.apply(number);
             super.getTableCellRendererComponent(table, text, selected, false, row, column);
             setHorizontalAlignment(spoken == null ? SwingConstants.LEFT : SwingConstants.RIGHT);
-            setBorder(BorderFactory.createEmptyBorder(0, Look.px(PAD), 0, Look.px(PAD)));
+            setBorder(BorderFactory.createEmptyBorder(0, Look.px(pad), 0, Look.px(pad)));
             setForeground(ink(text));
             setToolTipText(text.isEmpty() ? null : text);
             if (!selected) setBackground(mixed(table.getBackground(), Look.colour(Ink.WRONG), 0.34 * shade));
@@ -186,7 +191,7 @@ final class Sheet<T> extends JPanel {
 
         /** A line's sign and its words have the ink of what they mean. */
         private static Color ink(String text) {
-            if (text.startsWith("✕")) return Look.colour(Ink.WRONG);
+            if (text.startsWith("×")) return Look.colour(Ink.WRONG);
             if (text.startsWith("✓")) return Look.colour(Ink.SOUND);
             if (text.startsWith("~")) return Look.colour(Ink.CLOSE);
             return Look.colour(text.startsWith("○") ? Ink.QUIET : Ink.INK);
@@ -221,7 +226,7 @@ final class Sheet<T> extends JPanel {
     /** A head that is read from below, so that many narrow columns stand side by side. */
     private static final class Upright extends JComponent implements TableCellRenderer {
         private static final long serialVersionUID = 1L;
-        private static final int HIGH = 176;
+        private static final int HIGH = 168;
         private String words = "";
 
         Upright(String help) {
