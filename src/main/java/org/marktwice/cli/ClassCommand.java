@@ -24,6 +24,7 @@ final class ClassCommand implements Runnable {
                 .addSubcommand(new ClassReteachCommand(console))
                 .addSubcommand(new ClassAllotCommand(console))
                 .addSubcommand(new ClassRecordCommand(console))
+                .addSubcommand(new ClassSheetsCommand(console))
                 .addSubcommand(new ClassForgetCommand(console));
     }
 

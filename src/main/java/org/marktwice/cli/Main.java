@@ -78,6 +78,7 @@ public final class Main {
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new RulesCommand(console))
                 .addSubcommand(new MakeCommand(console))
+                .addSubcommand(new PrintCommand(console))
                 .addSubcommand(ClassCommand.line(console))
                 .setOut(console.out())
                 .setErr(console.err())

@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Overall;
 
@@ -41,14 +42,15 @@ record SheetLayout(
             WorkingDrawing.Method method,
             double pictureAspect,
             List<Dimension> all,
-            Font font) {
+            Font font,
+            DoubleUnaryOperator scales) {
         SheetLayout best = null;
         double bestWorth = -1;
         for (int joints = 4; joints >= 0; joints--) {
             List<Dimension> kept = keep(all, joints);
             for (boolean beside : new boolean[] {false, true}) {
                 for (double share = 0.26; share <= 0.66; share += 0.04) {
-                    SheetLayout one = arranged(area, overall, method, kept, font, beside, share);
+                    SheetLayout one = arranged(area, overall, method, kept, font, beside, share, scales);
                     if (one == null) continue;
                     double shown = pictureScale(one.picture(), pictureAspect);
                     double worth = Math.min(one.scale() * across(overall), 0.85 * shown) * (1 + 0.09 * joints);
@@ -92,7 +94,8 @@ record SheetLayout(
             List<Dimension> dims,
             Font font,
             boolean beside,
-            double share) {
+            double share,
+            DoubleUnaryOperator scales) {
         double level = font.getSize2D() * 1.55;
         double gap = level * 1.3;
         double w = area.getWidth() * (beside ? 1 - share : 1);
@@ -106,9 +109,9 @@ record SheetLayout(
         // a short size across the side view has its text beside it
         double right = level * 2.4;
         double symbolRoom = level * 1.5;
-        double scale = Math.min(
+        double scale = scales.applyAsDouble(Math.min(
                 (w - left - gap - right) / (o.across() + o.deep()),
-                (h - foot - between - symbolRoom) / (o.high() + o.deep()));
+                (h - foot - between - symbolRoom) / (o.high() + o.deep())));
         if (scale <= 0.004) return null;
         double wide = left + scale * (o.across() + o.deep()) + gap + right;
         double x = area.getX() + Math.max(0, (w - wide) / 2) + left;
@@ -123,7 +126,10 @@ record SheetLayout(
         double pad = level * 0.8;
         Rectangle2D picture = beside
                 ? new Rectangle2D.Double(
-                        area.getX() + w + pad, area.getY() + pad, area.getWidth() - w - 2 * pad, h - 2 * pad)
+                        area.getX() + w + pad,
+                        area.getY() + pad,
+                        area.getWidth() - w - 2 * pad,
+                        h - 2 * pad - symbolRoom)
                 : new Rectangle2D.Double(
                         area.getX() + pad, area.getY() + 2, area.getWidth() - 2 * pad, y - area.getY() - gap);
         if (picture.getWidth() < 10 || picture.getHeight() < 10) return null;

@@ -8,6 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.JobAxis;
@@ -33,7 +34,10 @@ public final class WorkingDrawing {
     private final Linework plan;
     private final List<Dimension> dimensions;
 
-    private WorkingDrawing(Drawing drawing, Method method) {
+    private final DoubleUnaryOperator scales;
+
+    private WorkingDrawing(Drawing drawing, Method method, DoubleUnaryOperator scales) {
+        this.scales = scales;
         this.drawing = drawing;
         this.method = method;
         List<PartSolid> solids = PartSolid.of(drawing);
@@ -45,7 +49,21 @@ public final class WorkingDrawing {
     }
 
     public static WorkingDrawing of(Drawing drawing, Method method) {
-        return new WorkingDrawing(drawing, method);
+        return new WorkingDrawing(drawing, method, scale -> scale);
+    }
+
+    /**
+     * Its views drawn to one of certain scales.
+     *
+     * @param scales gives the scale to be used, in pixels a millimetre, for the largest that there is room for
+     */
+    public static WorkingDrawing toScale(Drawing drawing, Method method, DoubleUnaryOperator scales) {
+        return new WorkingDrawing(drawing, method, scales);
+    }
+
+    /** Pixels a millimetre of the views in an area. */
+    public double scale(Rectangle2D area, Font font) {
+        return layout(area, font).scale();
     }
 
     public Drawing drawing() {
@@ -133,7 +151,7 @@ public final class WorkingDrawing {
     }
 
     SheetLayout layout(Rectangle2D area, Font font) {
-        return SheetLayout.of(area, drawing.overall(), method, picture.aspect(), dimensions, font);
+        return SheetLayout.of(area, drawing.overall(), method, picture.aspect(), dimensions, font, scales);
     }
 
     private List<org.marktwice.timber.Box> boxes() {

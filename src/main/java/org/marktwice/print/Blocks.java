@@ -61,11 +61,29 @@ final class Blocks {
             @Override
             public void draw(Pen pen, double x, double y, double width) {
                 double base = y + type.size();
-                pen.write(label, x + (indent > 60 ? 18 : 0), base, Type.NOTE, Ink.QUIET);
+                pen.write(label, x + (indent > 46 ? 12 : 0), base, Type.NOTE, Ink.QUIET);
                 for (String line : Pen.wrapped(text, type, width - indent)) {
                     pen.write(line, x + indent, base, type, ink);
                     base += type.leading();
                 }
+            }
+        };
+    }
+
+    /** A strong line, with a quiet word on the right. */
+    static Block title(String text, String right) {
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return Type.STRONG.leading() + 2;
+            }
+
+            @Override
+            public void draw(Pen pen, double x, double y, double width) {
+                double base = y + Type.STRONG.size();
+                double room = width - Type.NOTE.width(right) - 12;
+                pen.write(Pen.cut(text, Type.STRONG, room), x, base, Type.STRONG, Ink.INK);
+                pen.writeRight(right, x + width, base, Type.NOTE, Ink.QUIET);
             }
         };
     }
@@ -91,11 +109,6 @@ final class Blocks {
                 pen.write(figure, figures, base, Type.BODY, ink);
                 double room = figures - 8 - (x + 48);
                 pen.write(Pen.cut(title, Type.STRONG, room), x + 48, base, Type.STRONG, Ink.INK);
-            }
-
-            @Override
-            public boolean leads() {
-                return true;
             }
         };
     }
@@ -181,11 +194,16 @@ final class Blocks {
         }
 
         double start(int i, double width) {
-            return width * shares.subList(0, i).stream().mapToDouble(s -> s).sum();
+            return width * shares.subList(0, i).stream().mapToDouble(s -> s).sum() + indent(i);
         }
 
         double room(int i, double width) {
-            return width * shares.get(i) - (i == shares.size() - 1 ? 0 : GAP);
+            return width * shares.get(i) - (i == shares.size() - 1 ? 0 : GAP) - indent(i);
+        }
+
+        /** Words after figures keep away from them. */
+        private double indent(int i) {
+            return i > 0 && !right(i) && right(i - 1) ? 2 * GAP : 0;
         }
 
         boolean right(int i) {

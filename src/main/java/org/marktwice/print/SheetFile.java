@@ -39,6 +39,12 @@ public enum SheetFile {
         return Optional.empty();
     }
 
+    /** @throws FileRefused where the name tells no format: better known before the sheets are drawn */
+    public static void check(Path file) throws FileRefused {
+        if (named(file).isEmpty())
+            throw new FileRefused(file.toString(), "expected a name that ends in .pdf, .svg or .png");
+    }
+
     /**
      * @param title as the file itself says
      * @throws FileRefused where the name tells no format, or the file can't be saved

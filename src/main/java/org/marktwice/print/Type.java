@@ -11,6 +11,8 @@ import java.io.UncheckedIOException;
 enum Type {
     TITLE(15, true),
     HEAD(10.5, true),
+    /** As large as a heading. */
+    HEAD_PLAIN(10.5, false),
     BODY(9, false),
     STRONG(9, true),
     /** Rows of figures. */

@@ -8,8 +8,8 @@ import org.marktwice.timber.Surface;
 
 /** The wood's figure, fine enough for paper. */
 final class Wood implements Figures {
-    /** Pixels a point: 200 an inch. */
-    private static final double FINE = 200 / 72.0;
+    /** Pixels of the figure for each that a painter counts in: 200 an inch or more. */
+    private static final double FINE = 2;
 
     private final FigureCache cache = new FigureCache(16_000_000);
 

@@ -15,6 +15,7 @@ import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.drawing.Part;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.Rule;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Texts;

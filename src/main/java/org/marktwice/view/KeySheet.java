@@ -12,6 +12,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look.Style;

@@ -15,6 +15,7 @@ import org.marktwice.bench.BoardState;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;

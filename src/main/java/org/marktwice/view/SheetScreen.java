@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.BoardState;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Commands.Place;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.marktwice.rulebook.PracticeWords;
+import org.marktwice.rulebook.Cautions;
 
 /** A mark sheet as plain text, to keep, print or hand over. */
 final class SheetText {

@@ -17,6 +17,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;

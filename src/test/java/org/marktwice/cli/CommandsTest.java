@@ -20,10 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.Rule;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Texts;
-import org.marktwice.view.Cautions;
 
 /** What the commands answer. */
 class CommandsTest {

@@ -1,10 +1,10 @@
-package org.marktwice.view;
+package org.marktwice.rulebook;
 
 import java.util.List;
 
 /** What is said before real work. Never a barrier to practice. */
 public final class Cautions {
-    static final String LINE =
+    public static final String LINE =
             "At the real bench: work held, both hands behind the edge. Your teacher's and workshop's rules come first.";
 
     public static final List<String> ALL = List.of(

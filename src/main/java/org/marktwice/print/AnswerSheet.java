@@ -1,0 +1,137 @@
+package org.marktwice.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.marktwice.advice.Explanation;
+import org.marktwice.advice.Option;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.BoardState;
+import org.marktwice.bench.CannotDo;
+import org.marktwice.drawing.Direction;
+import org.marktwice.drawing.Joint;
+import org.marktwice.drawing.Part;
+import org.marktwice.drawing.Placing;
+import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Ink;
+import org.marktwice.picture.Struck;
+import org.marktwice.rulebook.ExplanationWords;
+import org.marktwice.rulebook.Situation;
+import org.marktwice.rulebook.WorkedAttempt;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
+
+/** The exercise worked as the boards allow at best: a table, the reasons, and every board as it is marked. */
+final class AnswerSheet {
+    private final Scenario scenario;
+    private final Paper paper;
+    private final Bench bench;
+    private final Situation situation;
+    private final BoardStrips strips;
+
+    AnswerSheet(Scenario scenario, Paper paper) {
+        this.scenario = scenario;
+        this.paper = paper;
+        try {
+            this.bench = Bench.after(scenario, WorkedAttempt.of(scenario, "", ""));
+        } catch (CannotDo e) {
+            throw new IllegalStateException("a worked attempt can be done", e);
+        }
+        this.situation = Situation.of(bench);
+        this.strips = new BoardStrips(new Wood(), scenario.boards(), paper, 0.34);
+    }
+
+    List<Leaf> leaves() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Blocks.heading("The best that these boards allow", ""));
+        for (String why : new ExplanationWords(Explanation.of(scenario)).why()) {
+            blocks.add(Blocks.text(why, Type.BODY, Ink.INK));
+        }
+        blocks.addAll(Blocks.table(table()));
+        for (BoardState state : bench.boards()) blocks.add(board(state));
+        return Leaf.flowing(Sheets.block(SheetKind.ANSWERS, scenario, strips.scale()), paper, blocks);
+    }
+
+    private List<Block> table() {
+        List<Block> all = new ArrayList<>();
+        all.add(Blocks.heading("Part by part", ""));
+        Blocks.Columns columns = Blocks.Columns.of("llllr", 0.19, 0.07, 0.45, 0.14, 0.15);
+        all.add(Blocks.row(columns, List.of("part", "board", "turned so that", "to be cut", "clear of knots"), true));
+        for (Part part : scenario.drawing().parts()) {
+            Optional<Placing> placing = bench.namedAs(part).stream()
+                    .flatMap(s -> bench.placing(s).stream())
+                    .findFirst();
+            all.add(Blocks.row(
+                    columns,
+                    placing.map(p ->
+                                    List.of(part.name(), p.board().id(), turned(p), off(p), clear(situation.judged(p))))
+                            .orElse(List.of(part.name(), "–", "no board serves", "", "")),
+                    false));
+        }
+        return all;
+    }
+
+    private static String turned(Placing p) {
+        Direction end = p.turn().of(Surface.END_1);
+        return "face 1 looks " + p.turn().of(Surface.FACE_1).id() + ", edge 1 "
+                + p.turn().of(Surface.EDGE_1).id() + "; end 1 at the " + end.id();
+    }
+
+    private static String off(Placing p) {
+        List<String> off = new ArrayList<>();
+        for (Surface end : List.of(Surface.END_1, Surface.END_2)) {
+            if (p.off(end) > 0.005) off.add(Figure.number(p.off(end)) + " off " + end.spoken());
+        }
+        return off.isEmpty() ? "nothing off" : String.join(", ", off);
+    }
+
+    private static String clear(Option option) {
+        if (option.nearest().isEmpty()) return "no knot near";
+        return Figure.tenth(option.nearest().get().clearance()) + " mm";
+    }
+
+    private Block board(BoardState state) {
+        Board board = state.board();
+        Optional<Placing> placing = state.setAside().isPresent() ? Optional.empty() : bench.placing(state);
+        String role = state.setAside()
+                .map(a -> "set aside: " + a.because().spoken())
+                .or(() -> placing.map(p -> p.part().name()))
+                .orElse("not needed");
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Blocks.heading("Board " + board.id() + " · " + role, ""));
+        blocks.add(strips.of(picture(state, placing)));
+        placing.ifPresent(p -> blocks.add(Blocks.text(said(p), Type.NOTE, Ink.QUIET)));
+        return Blocks.together(blocks);
+    }
+
+    private String said(Placing p) {
+        String nearest = situation
+                .judged(p)
+                .nearest()
+                .map(n -> "; nearest: knot " + Figure.knot(n.knot()) + ", " + Figure.tenth(n.clearance())
+                        + " mm from the " + joint(n.joint(), p.part()) + ", which wants " + Figure.tenth(n.margin()))
+                .orElse("; no knot is near a cut");
+        return turned(p) + "; " + off(p) + nearest + ".";
+    }
+
+    /** A joint is told by its other part. */
+    private String joint(String id, Part part) {
+        Optional<Joint> joint = scenario.drawing().joint(id);
+        return joint.map(j -> j.in().equals(part.id()) ? j.takes() : j.in())
+                .flatMap(other -> scenario.drawing().part(other))
+                .map(other -> "joint with the " + other.name())
+                .orElse(id);
+    }
+
+    private BoardPicture picture(BoardState state, Optional<Placing> placing) {
+        String written = placing.map(p -> p.part().name()).orElse(null);
+        BoardPicture plain = BoardPicture.of(state, written)
+                .struck(Struck.on(state, id -> bench.board(id).board().size().thickness()));
+        return placing.map(p -> plain.offcutsOf(p)
+                        .cuts(p.cuts().stream()
+                                .map(c -> new BoardPicture.LaidCut(c, false))
+                                .toList()))
+                .orElse(plain);
+    }
+}

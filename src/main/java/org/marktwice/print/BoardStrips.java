@@ -1,0 +1,71 @@
+package org.marktwice.print;
+
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Figures;
+import org.marktwice.picture.SurfacePainter;
+import org.marktwice.picture.Unrolled;
+import org.marktwice.timber.Board;
+
+/** Boards unrolled one under another, all of a sheet's to one scale. */
+final class BoardStrips {
+    /** A pixel of the painters' on the page, points: lines made for a screen are drawn finer on paper. */
+    private static final double UNIT = 0.65;
+
+    private final SurfacePainter painter;
+    private final double reduction;
+
+    /** @param share the greatest share of a page's height that a board may take */
+    BoardStrips(Figures wood, List<Board> boards, Paper paper, double share) {
+        this.painter = new SurfacePainter(wood, Type.BODY.font().deriveFont((float) (Type.BODY.size() / UNIT)));
+        Rectangle2D room = TitleBlock.inside(paper, false);
+        double most = 1;
+        for (Board board : boards) most = Math.max(most, least(board, room.getWidth(), room.getHeight() * share));
+        this.reduction = most;
+    }
+
+    private static double least(Board board, double width, double height) {
+        double[] all = Figure.scales();
+        for (double reduction : all) {
+            Rectangle2D needs = bounds(board, reduction);
+            if (needs.getWidth() + 4 <= width && needs.getHeight() <= height) return reduction;
+        }
+        return all[all.length - 1];
+    }
+
+    private static Rectangle2D bounds(Board board, double reduction) {
+        Rectangle2D vast = new Rectangle2D.Double(0, 0, 1e5, 1e5);
+        Rectangle2D b = unrolled(vast, board, reduction).bounds();
+        return new Rectangle2D.Double(b.getX() * UNIT, b.getY() * UNIT, b.getWidth() * UNIT, b.getHeight() * UNIT);
+    }
+
+    private static Unrolled unrolled(Rectangle2D place, Board board, double reduction) {
+        Font font = Type.BODY.font().deriveFont((float) (Type.BODY.size() / UNIT));
+        return Unrolled.scaled(place, board, font, Paper.points(1) / reduction / UNIT);
+    }
+
+    String scale() {
+        return Figure.scaleText(reduction);
+    }
+
+    double reduction() {
+        return reduction;
+    }
+
+    Block of(BoardPicture picture) {
+        Rectangle2D needs = bounds(picture.board(), reduction);
+        return Blocks.picture(needs.getHeight() + 3, (pen, place) -> draw(pen, place, picture), null);
+    }
+
+    private void draw(Pen pen, Rectangle2D place, BoardPicture picture) {
+        Graphics2D g = (Graphics2D) pen.g.create();
+        g.scale(UNIT, UNIT);
+        Rectangle2D fine = new Rectangle2D.Double(
+                place.getX() / UNIT, place.getY() / UNIT, place.getWidth() / UNIT, place.getHeight() / UNIT);
+        unrolled(fine, picture.board(), reduction).paint(g, picture, painter, Pen.PALETTE);
+        g.dispose();
+    }
+}

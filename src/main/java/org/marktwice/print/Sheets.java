@@ -1,0 +1,46 @@
+package org.marktwice.print;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import org.marktwice.classroom.Marked;
+import org.marktwice.scenario.Scenario;
+
+/** Printed sheets: for an exercise, and for a class's attempts. {@link SheetFile} saves them. */
+public final class Sheets {
+    private Sheets() {}
+
+    /** The sheets of these kinds, in the kinds' own order, numbered through. */
+    public static List<Page> of(Scenario scenario, Collection<SheetKind> kinds, Paper paper) {
+        if (kinds.isEmpty()) throw new IllegalArgumentException("no kind of sheet");
+        List<Leaf> leaves = new ArrayList<>();
+        for (SheetKind kind : EnumSet.copyOf(kinds)) leaves.addAll(leaves(kind, scenario, paper));
+        return Leaf.bound(leaves, paper);
+    }
+
+    private static List<Leaf> leaves(SheetKind kind, Scenario scenario, Paper paper) {
+        return switch (kind) {
+            case DRAWING -> new DrawingSheet(scenario, paper).leaves();
+            case PARTS -> new PartsSheet(scenario, paper).leaves();
+            case WORKSHEET -> new Worksheet(scenario, paper).leaves();
+            case ANSWERS -> new AnswerSheet(scenario, paper).leaves();
+            case RULES -> RuleSheets.leaves(paper);
+            case CAUTIONS -> CautionSheet.leaves(scenario, paper);
+        };
+    }
+
+    /** A mark sheet for each attempt that was marked, each numbered by itself, to be handed back. */
+    public static List<Page> marks(List<Marked> marked, Paper paper) {
+        List<Page> pages = new ArrayList<>();
+        for (Marked one : marked) {
+            if (one.sheet().isPresent()) pages.addAll(Leaf.bound(new MarkSheets(one, paper).leaves(), paper));
+        }
+        return List.copyOf(pages);
+    }
+
+    static TitleBlock block(SheetKind kind, Scenario scenario, String scale) {
+        return new TitleBlock(
+                kind.spoken(), scenario.title(), "level " + scenario.level() + " · " + scenario.id(), scale);
+    }
+}

@@ -1,0 +1,103 @@
+package org.marktwice.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Ink;
+import org.marktwice.picture.JobPicture;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.Size;
+
+/** What a learner marks in pencil: the job, what is asked, and every board unrolled on light wood. Holds no answers. */
+final class Worksheet {
+    private static final double PICTURE = Paper.points(44);
+
+    private final Scenario scenario;
+    private final Paper paper;
+    private final BoardStrips strips;
+
+    Worksheet(Scenario scenario, Paper paper) {
+        this.scenario = scenario;
+        this.paper = paper;
+        this.strips = new BoardStrips(Wood.light(new Wood()), scenario.boards(), paper, 0.36);
+    }
+
+    List<Leaf> leaves() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(blanks("name", 0.42, "class", 0.24, "date", 0.26));
+        blocks.add(Blocks.text(scenario.brief(), Type.BODY, Ink.INK));
+        JobPicture picture = JobPicture.of(scenario.drawing());
+        blocks.add(Blocks.picture(
+                PICTURE, (pen, place) -> picture.paint(pen.g, place, JobPicture.Style.PLAIN, Pen.PALETTE), null));
+        blocks.add(Blocks.heading("What to do", "boards are drawn " + strips.scale()));
+        int number = 1;
+        for (String task : tasks()) blocks.add(Blocks.labelled(number++ + "", 14, task, Type.BODY, Ink.INK));
+        for (Board board : scenario.boards()) blocks.add(board(board));
+        return Leaf.flowing(Sheets.block(SheetKind.WORKSHEET, scenario, strips.scale()), paper, blocks);
+    }
+
+    private List<String> tasks() {
+        List<String> tasks = new ArrayList<>();
+        for (Stage stage : scenario.stages()) tasks.addAll(tasks(stage));
+        tasks.add("Lengths on this sheet are to scale: 1 mm measured on a board here is "
+                + Figure.number(strips.reduction()) + " mm of wood.");
+        return tasks;
+    }
+
+    private static List<String> tasks(Stage stage) {
+        return switch (stage) {
+            case FACES ->
+                List.of(
+                        "Choose a face side and a face edge on each board that you use, and draw their marks: the loop of "
+                                + "the face side runs to the arris that it shares with the face edge, and the V of the face edge "
+                                + "points back at it.");
+            case NAMES -> List.of("Write each part's name on its board, where it will not be cut away.");
+            case TURNS ->
+                List.of(
+                        "Write where the face side and the face edge look in the job, which end is where, and what comes "
+                                + "off at which end.",
+                        "Shade the cuts of the joints. Measure how far the nearest knot is from them.",
+                        "Set aside the boards that serve nothing, and say why.");
+            case SETTING_OUT ->
+                List.of("Square and gauge the lines of the joints from the marked surfaces only, and shade the waste.");
+            case FIT -> List.of("Say where a gap would show if the parts were put together so.");
+        };
+    }
+
+    private Block board(Board board) {
+        Size s = board.size();
+        String size =
+                Figure.number(s.length()) + " × " + Figure.number(s.width()) + " × " + Figure.number(s.thickness());
+        return Blocks.together(List.of(
+                Blocks.heading("Board " + board.id(), size),
+                strips.of(BoardPicture.of(board)),
+                blanks("part, or why it is set aside", 0.46, "face side on, looks", 0.25, "face edge on, looks", 0.25),
+                blanks("which end is where", 0.30, "off which end, mm", 0.22, "nearest knot to a cut, mm", 0.42)));
+    }
+
+    /** Lines to write on, each with what belongs there, and its share of the width. */
+    private static Block blanks(Object... wordsAndShares) {
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return 27;
+            }
+
+            @Override
+            public void draw(Pen pen, double x, double y, double width) {
+                double total = 0;
+                for (int i = 1; i < wordsAndShares.length; i += 2) total += (Double) wordsAndShares[i];
+                double gap = width * (1 - total) / Math.max(1, wordsAndShares.length / 2 - 1);
+                double at = x;
+                for (int i = 0; i < wordsAndShares.length; i += 2) {
+                    double wide = width * (Double) wordsAndShares[i + 1];
+                    pen.line(at, y + 16, at + wide, y + 16, Pen.NARROW, Ink.QUIET);
+                    pen.write((String) wordsAndShares[i], at, y + 23, Type.CAPTION, Ink.QUIET);
+                    at += wide + gap;
+                }
+            }
+        };
+    }
+}
