@@ -126,8 +126,7 @@ final class AnswerSheet {
 
     private BoardPicture picture(BoardState state, Optional<Placing> placing) {
         String written = placing.map(p -> p.part().name()).orElse(null);
-        BoardPicture plain = BoardPicture.of(state, written)
-                .struck(Struck.on(state, id -> bench.board(id).board().size().thickness()));
+        BoardPicture plain = BoardPicture.of(state, written).struck(Struck.on(bench, state));
         return placing.map(p -> plain.offcutsOf(p)
                         .cuts(p.cuts().stream()
                                 .map(c -> new BoardPicture.LaidCut(c, false))
