@@ -5,6 +5,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.marktwice.rulebook.Cautions;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
