@@ -3,8 +3,8 @@ package org.marktwice.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Cautions;
+import org.marktwice.rulebook.PracticeWords;
 
 /** A mark sheet as plain text, to keep, print or hand over. */
 final class SheetText {
