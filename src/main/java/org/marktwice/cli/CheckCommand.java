@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
@@ -19,13 +20,15 @@ import org.marktwice.files.RackFile;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Whether files are fine. */
 @Command(
         name = "check",
         description = {
-            "Says of each file whether it is fine: a scenario, a draft, an attempt or a board.",
+            "Says of each file whether it is fine: a scenario, a draft, an attempt, a board, a rack, a",
+            "record of finished jobs or a quiz journal.",
             "Of a scenario it says as well whether it can be solved. An attempt is tried on its scenario where",
             "that is among the files; otherwise only its shape and its words are checked."
         },
@@ -33,13 +36,22 @@ import picocli.CommandLine.Parameters;
             "",
             "Exit 0: all are fine. 1: a scenario can be read but not solved: some part can't be supplied clear;",
             "or a draft isn't finished.",
-            "2: a file can't be read; the reason is on standard error, one line a file."
+            "2: a file can't be read; the reason is on standard error, one line a file.",
+            "",
+            "--json writes a list, an item a file: file, state (fine; no: not solvable, or not finished; refused),",
+            "  says[] (the lines)"
         })
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "scenarios, drafts of them, attempts and boards")
     private List<Path> files = new ArrayList<>();
+
+    @Option(names = "--json", description = "write the result as JSON, as described below")
+    private boolean json;
+
+    private final List<String> said = new ArrayList<>();
+    private final Map<Path, Map<String, @Nullable Object>> answers = new HashMap<>();
 
     CheckCommand(Console console) {
         this.console = console;
@@ -58,15 +70,42 @@ final class CheckCommand implements Callable<Integer> {
                 }
                 read.put(file, any);
             } catch (FileRefused e) {
-                console.complain(String.valueOf(e.getMessage()));
+                refuse(e);
+                answers.put(file, answer(file, Exit.WRONG));
                 exit = Exit.WRONG;
             }
         }
         for (Path file : files) {
             AnyFile any = read.get(file);
-            if (any != null) exit = Math.max(exit, report(file, any, scenarios));
+            if (any == null) continue;
+            int one = report(file, any, scenarios);
+            answers.put(file, answer(file, one));
+            exit = Math.max(exit, one);
         }
+        if (json) console.jsonList(files.stream().map(answers::get).toList());
         return exit;
+    }
+
+    private void say(String line) {
+        said.add(line);
+        if (!json) console.line(line);
+    }
+
+    private void refuse(FileRefused e) {
+        String line = String.valueOf(e.getMessage());
+        said.add(line);
+        console.complain(line);
+    }
+
+    /** All that was said since the last file. */
+    private Map<String, @Nullable Object> answer(Path file, int exit) {
+        String state = exit == Exit.DONE ? "fine" : exit == Exit.NO ? "no" : "refused";
+        Map<String, @Nullable Object> answer = Fields.with("file", file.toString())
+                .and("state", state)
+                .and("says", List.copyOf(said))
+                .map();
+        said.clear();
+        return answer;
     }
 
     private int report(Path file, AnyFile any, Map<String, Scenario> scenarios) {
@@ -74,29 +113,28 @@ final class CheckCommand implements Callable<Integer> {
         if (any instanceof AnyFile.OfAttempt a) return attempt(file, a.attempt(), scenarios);
         if (any instanceof AnyFile.OfDraft d) return draft(file, d.draft());
         if (any instanceof AnyFile.OfRecord r) {
-            console.line(file + ": fine: record of "
-                    + Text.count(r.record().rows().size(), "finished job", "finished jobs"));
+            say(file + ": fine: record of " + Text.count(r.record().rows().size(), "finished job", "finished jobs"));
             return Exit.DONE;
         }
         if (any instanceof AnyFile.OfRack r) return rack(file, r.rack());
         if (any instanceof AnyFile.OfQuiz q) return quiz(file, q.quiz());
         BoardFile board = ((AnyFile.OfBoard) any).board();
-        console.line(file + ": fine: board " + board.board().id() + ", "
+        say(file + ": fine: board " + board.board().id() + ", "
                 + Text.count(board.board().knots().size(), "knot", "knots") + ", "
                 + Text.count(board.cuts().size(), "cut", "cuts"));
         return Exit.DONE;
     }
 
     private int quiz(Path file, QuizFile quiz) {
-        console.line(file + ": fine: quiz journal of " + quiz.learner() + ", "
+        say(file + ": fine: quiz journal of " + quiz.learner() + ", "
                 + Text.count(quiz.answers().size(), "answer", "answers"));
-        for (String notice : quiz.notices()) console.line(notice);
+        for (String notice : quiz.notices()) say(notice);
         return Exit.DONE;
     }
 
     private int rack(Path file, RackFile rack) {
         int knots = rack.boards().stream().mapToInt(b -> b.knots().size()).sum();
-        console.line(file + ": fine: rack of " + Text.count(rack.boards().size(), "board", "boards") + ", "
+        say(file + ": fine: rack of " + Text.count(rack.boards().size(), "board", "boards") + ", "
                 + Text.count(knots, "knot", "knots"));
         return Exit.DONE;
     }
@@ -104,9 +142,9 @@ final class CheckCommand implements Callable<Integer> {
     private int draft(Path file, Draft draft) {
         List<Draft.Gap> gaps = draft.gaps();
         String title = draft.title().isEmpty() ? "without a title" : '"' + draft.title() + '"';
-        console.line(file + ": " + (gaps.isEmpty() ? "fine: " : "not finished: ") + "draft " + title
+        say(file + ": " + (gaps.isEmpty() ? "fine: " : "not finished: ") + "draft " + title
                 + (gaps.isEmpty() ? "; nothing is missing" : ""));
-        for (Draft.Gap gap : gaps) console.line("  " + gap.says());
+        for (Draft.Gap gap : gaps) say("  " + gap.says());
         return gaps.isEmpty() ? Exit.DONE : Exit.NO;
     }
 
@@ -118,13 +156,13 @@ final class CheckCommand implements Callable<Integer> {
                 + Text.count(scenario.drawing().joints().size(), "joint", "joints") + ", "
                 + Text.count(scenario.boards().size(), "board", "boards");
         if (SolveCommand.solved(scenario, answer)) {
-            console.line(file + ": fine: " + summary + "; can be solved, least clearance " + Text.mm(answer.least()));
+            say(file + ": fine: " + summary + "; can be solved, least clearance " + Text.mm(answer.least()));
             return Exit.DONE;
         }
         List<String> without = SolveCommand.unsupplied(scenario, answer).stream()
                 .map(Part::name)
                 .toList();
-        console.line(file + ": can't be solved: " + summary + "; " + answer.clear() + " of "
+        say(file + ": can't be solved: " + summary + "; " + answer.clear() + " of "
                 + Text.count(parts, "part", "parts") + " clear"
                 + (without.isEmpty() ? "" : ", no board for " + String.join(", ", without)));
         return Exit.NO;
@@ -136,15 +174,15 @@ final class CheckCommand implements Callable<Integer> {
         try {
             if (scenario != null) Inputs.checked(read.on(scenario));
         } catch (FileRefused e) {
-            console.complain(String.valueOf(e.getMessage()));
+            refuse(e);
             return Exit.WRONG;
         }
         List<Action> actions = attempt.actions();
         boolean handedIn = attempt.handedIn();
-        console.line(file + ": fine: attempt by " + attempt.learner() + " at \"" + attempt.scenario() + "\", "
+        say(file + ": fine: attempt by " + attempt.learner() + " at \"" + attempt.scenario() + "\", "
                 + Text.count(actions.size(), "action", "actions") + (handedIn ? ", handed in" : ", not handed in")
                 + (scenario == null ? "; not tried on its scenario, which isn't among the files" : ""));
-        for (String notice : read.notices()) console.line(notice);
+        for (String notice : read.notices()) say(notice);
         return Exit.DONE;
     }
 }

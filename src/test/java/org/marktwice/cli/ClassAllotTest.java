@@ -94,4 +94,16 @@ class ClassAllotTest {
         assertThat(ran.err()).hasLineCount(1).contains("expected a rack");
         assertThat(marktwice("check", RACK, TABLE).out()).contains("fine: rack of 3 boards, 2 knots");
     }
+
+    @Test
+    void checkTellsAsJsonToo() throws IOException {
+        Path none = Files.writeString(folder.resolve("x.rack.json"), "{}");
+
+        Ran ran = marktwice("check", RACK, none, "--json");
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).hasLineCount(1);
+        assertThat(ran.json().findValuesAsText("state")).containsExactly("fine", "refused");
+        assertThat(ran.json().get(0).get("says").get(0).asText()).endsWith("rack of 3 boards, 2 knots");
+    }
 }
