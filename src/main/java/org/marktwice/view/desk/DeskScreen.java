@@ -62,11 +62,18 @@ final class DeskScreen implements Screen {
             "Finished jobs",
             "menu R",
             "Enter what the finished jobs measure, and see the bands");
+    static final Command PRINT = new Command(
+            "print-sheets",
+            Place.DESK,
+            "Print …",
+            "menu P",
+            "Save its sheets as PDF: drawing, worksheet, answers, rules");
     static final Command REMOVE =
             new Command("remove-exercise", Place.DESK, "Remove …", "DELETE", "Take the exercise away for good");
     static final Command BACK =
             new Command("leave-desk", Place.DESK, "Exercises", "ESCAPE", "Leave the desk and show the exercises");
-    static final List<Command> ALL = List.of(NEW, COPY, CHANGE, TRY, HAND_OUT, MARK, ALLOT, RECORD, REMOVE, BACK);
+    static final List<Command> ALL =
+            List.of(NEW, COPY, CHANGE, TRY, HAND_OUT, MARK, ALLOT, RECORD, PRINT, REMOVE, BACK);
 
     private final Desk desk;
     private final Rows<Kept> rows;
@@ -106,6 +113,7 @@ final class DeskScreen implements Screen {
                                 .orElse(null))),
                 new Deed(ALLOT, () -> finished(desk::allot), this::isWhole),
                 new Deed(RECORD, () -> finished(desk::record), this::isWhole),
+                new Deed(PRINT, this::print, this::isWhole),
                 new Deed(REMOVE, this::remove, () -> chosen().isPresent()),
                 new Deed(BACK, desk::exercises));
         page = build();
@@ -201,6 +209,7 @@ final class DeskScreen implements Screen {
         words.add(KeyButton.primary(deed(CHANGE)));
         words.add(KeyButton.of(deed(HAND_OUT)));
         words.add(KeyButton.of(deed(TRY)));
+        words.add(KeyButton.of(deed(PRINT)));
         words.add(KeyButton.of(deed(REMOVE)));
         card.add(words, "wmin 0");
         return card;
@@ -264,6 +273,14 @@ final class DeskScreen implements Screen {
 
     private void change() {
         chosen().ifPresent(k -> desk.set(k.name(), k.draft()));
+    }
+
+    private void print() {
+        chosen().ifPresent(k -> {
+            JPopupMenu menu =
+                    Printing.sheets(page, () -> DraftFile.finished(k.draft()).orElseThrow(), k.name(), this::say);
+            menu.show(picture, 0, Math.max(0, picture.getHeight() - menu.getPreferredSize().height));
+        });
     }
 
     /** A list of what there is; what is taken from it is a new exercise. */

@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JProgressBar;
 import javax.swing.SwingWorker;
 import net.miginfocom.swing.MigLayout;
@@ -20,7 +21,7 @@ import org.marktwice.classroom.ResultsExport;
 import org.marktwice.classroom.Reteach;
 import org.marktwice.print.Paper;
 import org.marktwice.print.ReteachSheet;
-import org.marktwice.print.SheetFile;
+import org.marktwice.print.Sheets;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Commands;
@@ -277,11 +278,18 @@ final class MarkScreen implements Screen {
     }
 
     private void print() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setSelectedFile(new java.io.File("teach-again.pdf"));
-        if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
-            print(chooser.getSelectedFile().toPath());
-        }
+        JPopupMenu menu = new JPopupMenu();
+        menu.add(Printing.item("Tomorrow's page", () -> Printing.ask(page, "teach-again.pdf", this::print)));
+        menu.add(
+                Printing.item("Everyone's mark sheet", () -> Printing.ask(page, "mark-sheets.pdf", this::printSheets)));
+        menu.show(page, Math.max(0, page.getWidth() / 2), Look.px(60));
+    }
+
+    /** Saves a mark sheet for each attempt, in one file; they are marked once more for it. */
+    void printSheets(Path to) {
+        Marking now = marking;
+        if (now == null) return;
+        Printing.save(to, () -> new Printing.Bound(Sheets.marks(now.sheets(), Paper.A4), "Mark sheets"), this::say);
     }
 
     /** Saves the page of what to teach again, of the kind that the name says. */
@@ -289,15 +297,10 @@ final class MarkScreen implements Screen {
         Marking now = marking;
         if (now == null) return;
         Results results = now.results(counting);
-        Aside.run(
-                () -> {
-                    SheetFile.save(
-                            to,
-                            ReteachSheet.of(results, Reteach.of(results), Paper.A4),
-                            "To teach again: " + results.title());
-                    return to;
-                },
-                saved -> say("Saved: " + saved),
+        Printing.save(
+                to,
+                () -> new Printing.Bound(
+                        ReteachSheet.of(results, Reteach.of(results), Paper.A4), "To teach again: " + results.title()),
                 this::say);
     }
 

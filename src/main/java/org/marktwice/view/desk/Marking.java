@@ -19,6 +19,7 @@ import org.marktwice.scenario.Scenario;
 final class Marking {
     private final Path folder;
     private final ExerciseSet set;
+    private final boolean evenIfChanged;
     private final List<Line> lines = new ArrayList<>();
     private final Results.Collector collector;
 
@@ -58,9 +59,10 @@ final class Marking {
         }
     }
 
-    private Marking(Path folder, ExerciseSet set) {
+    private Marking(Path folder, ExerciseSet set, boolean evenIfChanged) {
         this.folder = folder;
         this.set = set;
+        this.evenIfChanged = evenIfChanged;
         collector = new Results.Collector(set);
     }
 
@@ -72,7 +74,7 @@ final class Marking {
     static Marking of(Path exercise, Path folder, boolean evenIfChanged, BulkMarking.Progress progress)
             throws FileRefused, InterruptedException {
         ExerciseSet set = ExerciseSet.read(exercise);
-        Marking marking = new Marking(folder, set);
+        Marking marking = new Marking(folder, set, evenIfChanged);
         BulkMarking.of(folder)
                 .run(
                         new Marker(set, evenIfChanged),
@@ -93,6 +95,20 @@ final class Marking {
 
     Results results(Results.Counting counting) {
         return collector.results(counting);
+    }
+
+    /** The marked attempts with their sheets, marked once more: so many sheets are not kept at hand. */
+    List<Marked> sheets() throws FileRefused, InterruptedException {
+        List<Marked> marked = new ArrayList<>();
+        BulkMarking.of(folder)
+                .run(
+                        new Marker(set, evenIfChanged),
+                        Runtime.getRuntime().availableProcessors(),
+                        m -> {
+                            if (m.sheet().isPresent()) marked.add(m);
+                        },
+                        BulkMarking.Progress.NONE);
+        return marked;
     }
 
     /** How many files there are, and how many of them were marked, in one line. */

@@ -67,7 +67,7 @@ final class Sheet<T> extends JPanel {
                 table.getColumnModel().getColumn(i).setHeaderRenderer(new Upright(column.help()));
             } else {
                 // a figure is never cut, nor its head
-                if (column.spoken() != null) table.getColumnModel().getColumn(i).setMinWidth(Look.px(54));
+                table.getColumnModel().getColumn(i).setMinWidth(Look.px(column.spoken() == null ? 74 : 54));
                 table.getColumnModel().getColumn(i).setHeaderRenderer(new Head(column.spoken() != null, column.help()));
             }
         }

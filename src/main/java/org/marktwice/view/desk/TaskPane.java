@@ -90,7 +90,9 @@ final class TaskPane extends JPanel {
             }
         });
         shows.add(() -> {
-            if (!brief.getText().strip().equals(draft().brief())) brief.setText(draft().brief());
+            if (brief.getText().strip().equals(draft().brief())) return;
+            brief.setText(draft().brief());
+            brief.setCaretPosition(0);
         });
         JScrollPane around = new JScrollPane(brief);
         around.setBorder(javax.swing.UIManager.getBorder("TextField.border"));
