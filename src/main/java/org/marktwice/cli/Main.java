@@ -80,6 +80,7 @@ public final class Main {
                 .addSubcommand(new MakeCommand(console))
                 .addSubcommand(new PrintCommand(console))
                 .addSubcommand(ClassCommand.line(console))
+                .addSubcommand(QuizCommand.line(console))
                 .setOut(console.out())
                 .setErr(console.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

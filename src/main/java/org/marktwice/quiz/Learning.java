@@ -148,13 +148,13 @@ public final class Learning {
         return Math.max(0, standing(kind).dueOn() - today(today));
     }
 
-    /** What to practise when nothing is due, or more is wanted: the shakiest first, then what was due soonest. */
-    public List<Kind> more() {
+    /** What to practise when nothing is due, or more is wanted: the shakiest first, then what is due soonest, then what is new. */
+    public List<Kind> more(int questions) {
         return Stream.of(Kind.values())
                 .sorted(Comparator.<Kind>comparingInt(
                                 k -> standings.containsKey(k) ? standing(k).step() : Integer.MAX_VALUE)
                         .thenComparingLong(k -> standing(k).dueOn()))
-                .limit(A_SITTING)
+                .limit(questions)
                 .toList();
     }
 

@@ -89,6 +89,11 @@ public final class LearnerFolder {
         settings.write(settingsFile());
     }
 
+    /** Where a learner's answers to the quiz are kept. */
+    public Path quizJournal(String learner) {
+        return folder.resolve("quiz-" + forFile(learner.strip()) + ".quiz.jsonl");
+    }
+
     private Path settingsFile() {
         return folder.resolve("settings.json");
     }

@@ -1,0 +1,136 @@
+package org.marktwice.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.marktwice.cli.Ran.marktwice;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code quiz}: made, taken and marked. */
+class QuizTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aQuizIsMadeWithOneRightAnswerToEachQuestionAndComesOutTheSame() {
+        Ran ran = marktwice("quiz", "make", "--seed", 3, "--questions", 16, "--json");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        JsonNode json = ran.json();
+        assertThat(json.get("questions")).hasSize(16);
+        assertThat(json.get("questions").findValuesAsText("kind")).doesNotHaveDuplicates();
+        for (JsonNode question : json.get("questions")) {
+            List<String> answers = new ArrayList<>();
+            question.get("answers").forEach(a -> answers.add(a.asText()));
+            assertThat(answers).doesNotHaveDuplicates().hasSizeGreaterThan(1);
+            assertThat(answers).contains(question.get("right").asText());
+            assertThat(question.get("asks").asText()).isNotBlank();
+            assertThat(question.get("explains").asText()).isNotBlank();
+            assertThat(question.get("slips")).hasSize(answers.size());
+        }
+        assertThat(marktwice("quiz", "make", "--seed", 3, "--questions", 16, "--json")
+                        .out())
+                .isEqualTo(ran.out());
+        assertThat(marktwice("quiz", "make", "--seed", 4, "--questions", 16, "--json")
+                        .out())
+                .isNotEqualTo(ran.out());
+    }
+
+    @Test
+    void answersStandApartInPlainText() {
+        String out = marktwice("quiz", "make", "--seed", 3, "--questions", 4).out();
+
+        assertThat(out.substring(0, out.indexOf("Answers\n")))
+                .contains("1  ", "4  ")
+                .doesNotContain("because");
+        assertThat(out.substring(out.indexOf("Answers\n"))).contains("  1  ", "  4  ");
+    }
+
+    @Test
+    void aSheetIsMarkedFromItsSeed() {
+        JsonNode questions = marktwice("quiz", "make", "--seed", 9, "--questions", 5, "--json")
+                .json()
+                .get("questions");
+        List<String> right = new ArrayList<>();
+        for (JsonNode question : questions) {
+            List<String> answers = new ArrayList<>();
+            question.get("answers").forEach(a -> answers.add(a.asText()));
+            boolean figure = question.get("how").asText().equals("figure");
+            int at = answers.indexOf(question.get("right").asText());
+            right.add(figure ? answers.get(at) : String.valueOf((char) ('a' + at)));
+        }
+
+        Ran all = marktwice("quiz", "mark", "--seed", 9, "--questions", 5, "--answers", String.join(",", right));
+        assertThat(all.code()).isZero();
+        assertThat(all.out()).endsWith("5 of 5 right.\n");
+
+        right.set(2, "-");
+        Ran less = marktwice(
+                "quiz", "mark", "--seed", 9, "--questions", 5, "--answers", String.join(",", right), "--json");
+        assertThat(less.code()).isEqualTo(1);
+        assertThat(less.json().get("right").asInt()).isEqualTo(4);
+        assertThat(less.json().get("answers").get(2).get("said").isNull()).isTrue();
+        assertThat(less.json().get("answers").get(2).get("should").asText())
+                .isEqualTo(questions.get(2).get("right").asText());
+    }
+
+    @Test
+    void aQuizTakenInTheTerminalIsKeptAndCanBeMarked() throws Exception {
+        Path journal = folder.resolve("P07.quiz.jsonl");
+
+        Ran taken = answering("d\nq\na?\n\n", "quiz", "take", "--learner", "P07", "--journal", journal);
+
+        assertThat(taken.out()).contains("expected a letter from a to", "What the marks point at", "of 2 right.");
+        assertThat(Files.readAllLines(journal)).hasSize(3).last().asString().contains("\"sure\":false");
+        Ran marked = marktwice("quiz", "mark", journal, "--json");
+        assertThat(marked.json().get("learner").asText()).isEqualTo("P07");
+        assertThat(marked.json().get("outOf").asInt()).isEqualTo(2);
+        assertThat(taken.out()).contains(marked.json().get("right").asInt() + " of 2 right.");
+        assertThat(marktwice("check", journal).out()).contains("fine: quiz journal of P07, 2 answers");
+        // a sitting goes on where it was left: only one of the day's three new ideas is left
+        Ran again = answering("\n", "quiz", "take", "--learner", "P07", "--journal", journal);
+        assertThat(again.out()).contains("Bark side and heart side").doesNotContain("What the marks point at");
+    }
+
+    private static Ran answering(String lines, Object... args) {
+        InputStream before = System.in;
+        System.setIn(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
+        try {
+            return marktwice(args);
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "quiz|expected one of make, take, mark",
+                "quiz make --questions 3|Missing required option: '--seed=N'",
+                "quiz make --seed -1 --questions 3|--seed: expected a whole number from 0 to 4503599627370496",
+                "quiz make --seed 1 --questions 0|--questions: expected a whole number from 1 to 500",
+                "quiz make --seed 1 --questions 3 --level 4|--level: expected 1, 2 or 3",
+                "quiz mark|expected a journal, or --seed, --questions and --answers",
+                "quiz mark --seed 1 --questions 1 --answers a,b|--answers: expected at most 1, found 2",
+                "quiz mark no-such.quiz.jsonl|there is no such file"
+            })
+    void wrongUseIsSaidInOneLine(String line, String says) {
+        Ran ran = marktwice((Object[]) line.split(" "));
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains(says).hasLineCount(1);
+        assertThat(ran.out()).isEmpty();
+    }
+}
