@@ -16,6 +16,11 @@ public interface Rule {
     /** Marks it is worth where the scenario doesn't say otherwise. */
     double worth();
 
+    /** Whether it is asked at all: where the scenario asks for its stage. */
+    default boolean isAsked(Situation situation) {
+        return situation.asks(stage());
+    }
+
     /** One finding a subject; none where there is nothing to judge, which is not a pass. */
     List<Finding> judge(Situation situation);
 }

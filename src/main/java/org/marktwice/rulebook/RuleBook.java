@@ -15,6 +15,7 @@ public final class RuleBook {
             new ProvedBeforeMarked(),
             new ChoiceOfSurface(),
             new MarksAsDrawn(),
+            new FaultNamed(),
             // names
             new EveryPartNamed(),
             new BoardFitsPart(),
@@ -45,7 +46,7 @@ public final class RuleBook {
         List<Entry> entries = new ArrayList<>();
         List<String> notJudged = new ArrayList<>();
         for (Rule rule : RULES) {
-            if (!situation.asks(rule.stage())) continue;
+            if (!rule.isAsked(situation)) continue;
             List<Finding> findings = rule.judge(situation);
             if (findings.isEmpty()) notJudged.add(rule.id());
             double share = worth(rule, situation) / findings.size();

@@ -109,6 +109,11 @@ public final class Situation {
         return workings.near(placing);
     }
 
+    /** The work of another hand that this seed makes. */
+    public Faulty faulty(int seed) {
+        return workings.faulty(seed);
+    }
+
     /** The part that this board is named as; empty where it carries no name or is set aside. */
     public Optional<Part> partOf(BoardState board) {
         if (board.setAside().isPresent()) return Optional.empty();

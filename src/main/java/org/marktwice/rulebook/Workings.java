@@ -27,6 +27,7 @@ final class Workings {
     private final Map<Lie, Option> judged = new ConcurrentHashMap<>();
     private final Map<Lie, List<Nearness>> near = new ConcurrentHashMap<>();
     private final Map<Facing, Option> facing = new ConcurrentHashMap<>();
+    private final Map<Integer, Faulty> faulty = new ConcurrentHashMap<>();
     private @Nullable ModelAnswer model;
 
     private record Facing(String board, String part, Turn turn) {}
@@ -77,6 +78,15 @@ final class Workings {
 
     Option judged(Placing placing) {
         return judged.computeIfAbsent(Lie.of(placing), key -> Options.judge(scenario, placing));
+    }
+
+    /** Not computed inside the map: it judges by these workings' like. */
+    Faulty faulty(int seed) {
+        Faulty known = faulty.get(seed);
+        if (known != null) return known;
+        Faulty made = Faulty.of(scenario, seed);
+        faulty.put(seed, made);
+        return made;
     }
 
     List<Nearness> near(Placing placing) {

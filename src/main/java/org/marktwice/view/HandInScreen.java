@@ -126,7 +126,7 @@ final class HandInScreen implements Screen {
     private Map<Stage, List<Rule>> byStage() {
         Map<Stage, List<Rule>> found = new LinkedHashMap<>();
         for (Rule rule : RuleBook.rules()) {
-            if (!scenario.stages().contains(rule.stage())) continue;
+            if (!scenario.stages().contains(rule.stage()) || rule.id().equals("fault-named")) continue;
             found.computeIfAbsent(rule.stage(), s -> new ArrayList<>()).add(rule);
         }
         return found;

@@ -136,8 +136,9 @@ public final class LearnerFolder {
             AttemptFile.Opened opened = read.opened();
             if (opened == null || !opened.file().attempt().learner().equals(who)) continue;
             Best mark = read.mark();
-            if (mark != null) marks.add(mark);
-            else left = file;
+            boolean anothers = opened.bench().takenOver() > 0;
+            if (mark == null) left = file;
+            else if (!anothers) marks.add(mark);
         }
         // what an examination brought is the teacher's to tell
         if (scenario.practice().guidance() == Practice.Guidance.EXAMINATION) {

@@ -229,7 +229,9 @@ final class ReplayScreen implements Screen {
         Bench bench = model.after(step);
         String id = model.boardAt(step);
         BoardState state = bench.board(id);
-        where.setText(("Step " + step + " of " + model.last() + time()).toUpperCase(Locale.ROOT));
+        boolean anothers = step > 0 && step < bench(model.last()).takenOver();
+        String hand = anothers ? "Another hand · step " : "Step ";
+        where.setText((hand + step + " of " + model.last() + time()).toUpperCase(Locale.ROOT));
         done.setText(step == 0 ? "Before the first step" : words.of(model.action(step)));
         decided.removeAll();
         if (step > 0) model.decidedBy(step).stream().limit(4).forEach(l -> decided.add(verdict(l), "wmin 0"));
@@ -241,6 +243,10 @@ final class ReplayScreen implements Screen {
         board.getAccessibleContext().setAccessibleDescription(done.getText());
         unrolled.show(picture);
         models.show(bench, id);
+    }
+
+    private Bench bench(int at) {
+        return model.after(at);
     }
 
     private static JLabel verdict(SheetModel.Line line) {

@@ -18,7 +18,9 @@ import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Cautions;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Commands.Place;
@@ -32,13 +34,22 @@ final class StartScreen implements Screen {
             new Command("start-anew", Place.START, "Start anew", "menu N", "Start the exercise from the beginning");
     static final Command SHEET = new Command(
             "best-sheet", Place.START, "Best mark sheet", "menu B", "Show the mark sheet of your best attempt");
-    static final List<Command> ALL = List.of(ENTER, ANEW, SHEET);
+    static final Command FAULT = new Command(
+            "find-fault",
+            Place.START,
+            "Find the fault",
+            "menu F",
+            "Take over another hand's work at this exercise, name the slips in it and put them right");
+    static final List<Command> ALL = List.of(ENTER, ANEW, FAULT, SHEET);
 
     /** What the page asks of the window. */
     interface Host {
         void begin(Scenario scenario);
 
         void goOn(Scenario scenario);
+
+        /** Another hand's work at this exercise, to find the slips in it. */
+        void findFault(Scenario scenario);
 
         void showBest(Scenario scenario);
 
@@ -64,6 +75,7 @@ final class StartScreen implements Screen {
     private final JobPane picture = new JobPane();
     private final JButton enter = Look.primary(new JButton("Start"));
     private final JButton anew = new JButton();
+    private final JButton fault = new JButton();
     private final JButton sheet = new JButton();
     private final JLabel line = Look.label(" ", Style.BODY);
     private final List<Deed> deeds;
@@ -76,7 +88,10 @@ final class StartScreen implements Screen {
         Deed starting = new Deed(
                 ANEW, () -> selected().ifPresent(host::begin), () -> selected().isPresent());
         Deed showing = new Deed(SHEET, () -> selected().ifPresent(host::showBest), this::hasBest);
-        deeds = List.of(entering, starting, showing);
+        Deed finding = new Deed(
+                FAULT, () -> selected().filter(StartScreen::canHaveFaults).ifPresent(host::findFault));
+        deeds = List.of(entering, starting, finding, showing);
+        fault.setAction(finding);
         anew.setAction(starting);
         sheet.setAction(showing);
         learner.setText(learnerName);
@@ -175,8 +190,10 @@ final class StartScreen implements Screen {
         enter.addActionListener(e -> enterSelected());
         anew.setName("anew");
         sheet.setName("best-sheet");
+        fault.setName("find-fault");
         buttons.add(enter);
         buttons.add(anew, "hidemode 3");
+        buttons.add(fault, "hidemode 3");
         buttons.add(sheet, "hidemode 3");
         buttons.add(mark, "gapleft 12, hidemode 3");
         buttons.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE), "gapleft push");
@@ -186,6 +203,12 @@ final class StartScreen implements Screen {
 
     Optional<Scenario> selected() {
         return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    /** An examination is one's own work; and slips can be made only where there are marks to make. */
+    private static boolean canHaveFaults(Scenario scenario) {
+        return scenario.practice().guidance() != Practice.Guidance.EXAMINATION
+                && scenario.stages().contains(Stage.FACES);
     }
 
     private boolean hasBest() {
@@ -212,6 +235,7 @@ final class StartScreen implements Screen {
             boolean left = standing.left().isPresent();
             enter.setText(left ? "Go on" : "Start");
             anew.setVisible(left);
+            fault.setVisible(canHaveFaults(s));
             sheet.setVisible(standing.best().isPresent());
         });
     }

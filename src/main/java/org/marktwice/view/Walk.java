@@ -15,13 +15,16 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
+import org.marktwice.rulebook.Faulty;
 import org.marktwice.rulebook.PracticeWords;
+import org.marktwice.rulebook.Situation;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
@@ -140,6 +143,23 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
     public void begin(Scenario scenario) {
         Attempt header = LearnerFolder.header(scenario, settings.learner(), clock.instant());
         run(scenario, header, Keeper.beginning(folder, scenario, settings.learner(), clock.instant()), List.of());
+    }
+
+    @Override
+    public void findFault(Scenario scenario) {
+        int seed = (int) (clock.instant().getEpochSecond() & Integer.MAX_VALUE);
+        Faulty other = Situation.of(Bench.of(scenario)).faulty(seed);
+        if (other.slips().isEmpty()) {
+            complain("No slip can be made in this exercise.");
+            return;
+        }
+        begin(scenario);
+        for (Action action : other.given()) perform(t -> action);
+        perform(t -> new Action.TakeOver(t, seed));
+        showBench();
+        int n = other.slips().size();
+        window().notice("Another hand did this work, with " + (n == 1 ? "a slip" : n + " slips")
+                + " in it. Take up each board, name what is wrong on it (F7), then put it right and hand in.");
     }
 
     @Override

@@ -26,7 +26,7 @@ class FindingWordsTest {
 
     /** Rules about a board as a whole: nothing on it could be picked out. */
     private static final List<String> WHOLE_BOARD =
-            List.of("board-fits-part", "every-part-named", "refusal-justified", "best-turn");
+            List.of("board-fits-part", "every-part-named", "refusal-justified", "best-turn", "fault-named");
 
     private static Map<String, Met> sentences = Map.of();
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
@@ -57,11 +58,41 @@ final class FindingsTour {
         for (Slip slip : Slip.values()) {
             Slips.all(slip, scenario, good).forEach(s -> attempts.add(s.attempt()));
         }
+        for (int seed = 1; seed <= 3; seed++) attempts.addAll(anothersWork(scenario, seed));
         Situation start = Situation.of(Bench.of(scenario));
         return attempts.stream().flatMap(attempt -> {
             Situation situation = start.at(bench(scenario, attempt));
             return RuleBook.judge(situation).entries().stream().map(e -> new Met(exercise, situation, e));
         });
+    }
+
+    /** Another's work taken over: nothing named yet; nothing named, and handed in; named rightly; named on the wrong board. */
+    private static List<Attempt> anothersWork(Scenario scenario, int seed) {
+        Faulty other = Faulty.of(scenario, seed);
+        List<Action> over = new ArrayList<>(other.given());
+        over.add(new Action.TakeOver(900, seed));
+        Attempt taken = new Attempt(scenario.id(), "", "P07", "2026-01-12T09:30:00Z", over);
+        Attempt rightly = taken;
+        Attempt elsewhere = taken;
+        for (Slipped slip : other.slips()) {
+            String id = slip.slip().id();
+            rightly = rightly.with(new Action.Fault(910, slip.board(), id));
+            String otherBoard = scenario.boards().stream()
+                    .map(b -> b.id())
+                    .filter(b -> !slip.touches().contains(b))
+                    .findFirst()
+                    .orElse(slip.board());
+            elsewhere = elsewhere.with(new Action.Fault(910, otherBoard, id));
+        }
+        Attempt madeUp =
+                taken.with(new Action.Fault(910, scenario.boards().get(0).id(), "handed-in-unchecked"));
+        return List.of(
+                taken,
+                taken.with(new Action.HandIn(920)),
+                rightly.with(new Action.HandIn(920)),
+                elsewhere.with(new Action.HandIn(920)),
+                madeUp,
+                madeUp.with(new Action.HandIn(920)));
     }
 
     private static Scenario scenario(String exercise) {

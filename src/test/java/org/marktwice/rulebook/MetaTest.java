@@ -37,6 +37,7 @@ class MetaTest {
             new Listed(Stage.FACES, "proved-before-marked", 0.5),
             new Listed(Stage.FACES, "choice-of-surface", 1),
             new Listed(Stage.FACES, "marks-as-drawn", 2),
+            new Listed(Stage.FACES, "fault-named", 3),
             new Listed(Stage.NAMES, "every-part-named", 1),
             new Listed(Stage.NAMES, "board-fits-part", 1),
             new Listed(Stage.NAMES, "handed-pair", 2),
@@ -60,7 +61,7 @@ class MetaTest {
     void theBookHoldsTheRulesOfTheTradeNotesInTheirOrder() {
         assertThat(rules().stream().map(r -> new Listed(r.stage(), r.id(), r.worth())))
                 .containsExactlyElementsOf(LISTED)
-                .hasSize(18);
+                .hasSize(19);
     }
 
     @Test

@@ -103,6 +103,8 @@ public final class BenchCommands {
             "Estimate",
             "F4",
             "Say how near the nearest knot will come to a joint, before the board is turned");
+    public static final Command NAME_SLIP = bench(
+            "name-slip", "Name a slip", "F7", "In another hand's work: say which slip was made on the board in hand");
     public static final Command LESS_HELP =
             bench("less-help", "Less help", "", "Be told later from here on: after each part, or at hand-in");
     public static final Command HAND_IN = bench("hand-in", "Hand in", "menu ENTER", "Hand the work in to be marked");
@@ -130,6 +132,7 @@ public final class BenchCommands {
                             MENU,
                             HINT,
                             ESTIMATE,
+                            NAME_SLIP,
                             LESS_HELP,
                             HAND_IN))
             .toList();

@@ -93,6 +93,7 @@ public final class BenchScreen extends JPanel {
                 model,
                 deed(BenchCommands.UNDO),
                 deed(BenchCommands.REDO),
+                deed(BenchCommands.NAME_SLIP),
                 deed(BenchCommands.HINT),
                 deed(BenchCommands.HAND_IN));
         rack = new RackPanel(model, cache);
@@ -199,6 +200,7 @@ public final class BenchScreen extends JPanel {
         add(BenchCommands.MENU, this::menuAtCaret);
         deeds.add(new Deed(BenchCommands.HINT, help::hint, help::mayHint));
         add(BenchCommands.ESTIMATE, help::estimate);
+        deeds.add(new Deed(BenchCommands.NAME_SLIP, help::nameSlip, help::mayNameSlip));
         deeds.add(new Deed(BenchCommands.LESS_HELP, help::less, help::mayFade));
         add(BenchCommands.HAND_IN, onHandIn);
     }

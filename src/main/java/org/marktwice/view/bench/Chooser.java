@@ -7,6 +7,7 @@ import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
+import org.marktwice.rulebook.Slip;
 import org.marktwice.timber.SurfacePoint;
 
 /** Asks the learner to choose one of a few. Nothing happens where nothing is chosen. */
@@ -24,4 +25,7 @@ public interface Chooser {
 
     /** Which clearance the learner expects, millimetres. */
     void clearance(DoubleConsumer chosen);
+
+    /** Which slip of the trade's list. */
+    void slip(Consumer<Slip> chosen);
 }

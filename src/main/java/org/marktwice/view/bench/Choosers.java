@@ -18,6 +18,8 @@ import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
+import org.marktwice.rulebook.Slip;
+import org.marktwice.rulebook.SlipWords;
 import org.marktwice.timber.SurfacePoint;
 
 /** Asks by a short list at the place: by mouse, by the arrows and Enter, or by the number before the word. */
@@ -86,6 +88,18 @@ final class Choosers implements Chooser {
         for (int i = 0; i < reasons.length; i++) {
             Reason reason = reasons[i];
             add(menu, i, Words.capital(reason.spoken()), "reason-" + reason.id(), () -> chosen.accept(reason));
+        }
+        showAt(menu, Caret.middle(model.board().board(), model.lie().up()));
+    }
+
+    @Override
+    public void slip(Consumer<Slip> chosen) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("choose-slip");
+        List<Slip> slips = SlipWords.toBeNamed();
+        for (int i = 0; i < slips.size(); i++) {
+            Slip slip = slips.get(i);
+            add(menu, i, SlipWords.title(slip), "slip-" + slip.id(), () -> chosen.accept(slip));
         }
         showAt(menu, Caret.middle(model.board().board(), model.lie().up()));
     }

@@ -28,7 +28,7 @@ final class HeaderPanel extends JPanel {
     private final transient BenchModel model;
     private final transient List<StageCell> cells = new ArrayList<>();
 
-    HeaderPanel(BenchModel model, Deed undo, Deed redo, Deed hint, Deed handIn) {
+    HeaderPanel(BenchModel model, Deed undo, Deed redo, Deed slip, Deed hint, Deed handIn) {
         super(new MigLayout(
                 "insets 0 20lp 0 20lp, gapx 16lp, fillx, novisualpadding",
                 "[sg side,left][grow,center][sg side,right]",
@@ -56,6 +56,7 @@ final class HeaderPanel extends JPanel {
         JPanel right = clear(new MigLayout("insets 0, gapx 4lp, aligny center"));
         right.add(button(Look.plain(new JButton(undo)), "undo"));
         right.add(button(Look.plain(new JButton(redo)), "redo"));
+        if (slip.isEnabled()) right.add(button(Look.plain(new JButton(slip)), "name-slip"));
         // in an examination there is nothing to ask for
         if (hint.isEnabled()) right.add(button(Look.plain(new JButton(hint)), "hint"));
         right.add(button(Look.primary(new JButton(handIn)), "hand-in"), "gapleft 12lp");

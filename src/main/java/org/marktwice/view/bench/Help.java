@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.marktwice.bench.Action;
 import org.marktwice.rulebook.Hints;
 import org.marktwice.rulebook.PracticeWords;
+import org.marktwice.rulebook.SlipWords;
 import org.marktwice.scenario.Practice;
 import org.marktwice.timber.SurfacePoint;
 
@@ -54,6 +55,21 @@ final class Help {
             if (model.perform(here(), t -> new Action.EstimateClearance(t, board, mm))) {
                 model.say(Note.read("You expect " + Reading.mm(mm) + " from the nearest knot to a joint. Turn the board"
                         + " and settle it: the mark sheet sets what comes beside it."));
+            }
+        });
+    }
+
+    boolean mayNameSlip() {
+        return model.session().bench().takenOver() > 0;
+    }
+
+    /** Asks which slip of the trade's list was made on the board in hand. */
+    void nameSlip() {
+        String board = model.board().board().id();
+        chooser.slip(slip -> {
+            if (model.perform(here(), t -> new Action.Fault(t, board, slip.id()))) {
+                model.say(Note.read(
+                        "Named on board " + board + ": " + Words.lower(SlipWords.title(slip)) + ". Now put it right."));
             }
         });
     }
