@@ -36,7 +36,7 @@ import org.marktwice.scenario.Scenario;
 class ShippedScenariosTest {
     private static final Path FOLDER = Path.of("scenarios");
     /** Stated, so that a scan that finds nothing can't pass. */
-    private static final int SHIPPED = 18;
+    private static final int SHIPPED = 20;
     /** Where it is the point that a part can't be supplied: by how many parts. */
     private static final Map<String, Integer> NONE_CLEARS = Map.of("hat-shelf", 1);
 
@@ -150,6 +150,7 @@ class ShippedScenariosTest {
             wrong.addAll(rulesWith(sheet(file, "flawed"), Verdict.WRONG));
         }
         Set<String> all = RuleBook.rules().stream().map(Rule::id).collect(Collectors.toCollection(TreeSet::new));
+        all.remove("fault-named"); // only in work taken over from another hand, see FindTheFaultTest
         assertThat(sound).isEqualTo(all);
         assertThat(wrong).isEqualTo(all);
     }

@@ -135,7 +135,8 @@ public final class DryFit {
                 .orElse(0);
         int missing = (int) sides.stream().filter(m -> m.line() == null).count();
         int misplaced = (int) sides.stream().filter(m -> !m.onItsSurface()).count();
-        return new JointFit.Share(made.board().id(), off, missing, misplaced);
+        boolean elsewhere = made.out().isShadedElsewhere(joint.id());
+        return new JointFit.Share(made.board().id(), off, missing, elsewhere ? Math.max(1, misplaced) : misplaced);
     }
 
     private void settle(int axis, Map<Joint, List<Seat>> seats) {

@@ -48,7 +48,7 @@ public record JointFit(
      *
      * @param off how far its shoulders lie from where the drawing has them, along the board; + towards end-2
      * @param missing how many of its sides have no line
-     * @param misplaced how many of its sides have their line on a surface on which no cut comes out
+     * @param misplaced how many of its sides have their line, or their shading, on a surface on which no cut comes out
      */
     public record Share(String board, double off, int missing, int misplaced) {}
 

@@ -23,6 +23,12 @@ public record Rectangle(String first, String second, JobAxis along, JobAxis acro
         return Math.abs(one - other);
     }
 
+    /** Whether the drawing has any. */
+    public static boolean has(Drawing drawing) {
+        List<Part> parts = drawing.parts();
+        return parts.stream().anyMatch(a -> parts.stream().anyMatch(b -> a != b && isRectangle(drawing, a, b)));
+    }
+
     static List<Rectangle> all(DryFit fit) {
         return all(fit.drawing(), part -> fit.box(part.id()).orElseThrow());
     }

@@ -6,8 +6,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.BoardState;
@@ -16,8 +18,8 @@ import org.marktwice.drawing.Placing;
 import org.marktwice.timber.Surface;
 
 /**
- * A board as it was set out: for each side of each cut the line that was struck for it. A joint's lines are those that its
- * waste was shaded between; where none was shaded, the nearest line is taken to be meant.
+ * A board as it was set out: for each side of each cut the line that was struck for it. That is the nearest line; where
+ * lines are too far out to tell, a joint's lines are those that its waste was shaded between.
  */
 public final class SetOut {
     /** A line farther than this from every side, not named by any waste, is for none of them; millimetres. */
@@ -45,6 +47,10 @@ public final class SetOut {
             return line == null ? 0 : line.measured() - side.at();
         }
 
+        public boolean isFor(String joint) {
+            return joint.equals(side.joint());
+        }
+
         /** Whether the line is on a surface on which the cut comes out. */
         public boolean onItsSurface() {
             return line == null || side.shows().contains(line.on());
@@ -56,25 +62,34 @@ public final class SetOut {
     private final List<TrueLine> lines;
     private final List<Marked> marked;
 
-    private SetOut(Placing placing, BoardState state, List<TrueLine> lines) {
+    private SetOut(Placing placing, BoardState state, List<TrueLine> lines, boolean byWaste) {
         this.placing = placing;
         this.state = state;
         this.lines = lines;
         List<CutSide> sides = CutSides.of(placing);
         Map<CutSide, TrueLine> chosen = new HashMap<>();
         List<CutSide> left = new ArrayList<>(sides);
-        left.removeIf(side -> {
-            Optional<TrueLine> named = named(side, sides);
-            named.ifPresent(l -> chosen.put(side, l));
-            return named.isPresent();
-        });
+        if (byWaste) {
+            Map<CutSide, TrueLine> near = new HashMap<>();
+            nearest(left, near);
+            for (CutSide side : sides) {
+                if (isClear(like(side, sides), near)) continue;
+                named(side, sides).ifPresent(l -> chosen.put(side, l));
+            }
+            left.removeIf(chosen::containsKey);
+        }
         nearest(left, chosen);
-        left.forEach(side -> chosen.computeIfPresent(side, this::firstStruck));
+        left.forEach(side -> chosen.computeIfPresent(side, (s, line) -> firstStruck(s, line, sides)));
         this.marked = sides.stream().map(s -> marked(s, chosen.get(s))).toList();
     }
 
     public static SetOut of(Placing placing, BoardState state, TrueLines lines) {
-        return new SetOut(placing, state, lines.all());
+        return new SetOut(placing, state, lines.all(), true);
+    }
+
+    /** With each side's nearest line, whatever was shaded. */
+    public static SetOut nearest(Placing placing, BoardState state, List<TrueLine> lines) {
+        return new SetOut(placing, state, lines, false);
     }
 
     public Placing placing() {
@@ -116,11 +131,49 @@ public final class SetOut {
         return out;
     }
 
+    /** Whether a joint's waste was shaded between lines on a surface on which its cut doesn't come out. */
+    public boolean isShadedElsewhere(String joint) {
+        List<Marked> sides = marked(joint);
+        return wastes(joint).stream()
+                .flatMap(w -> Stream.of(w.action().between(), w.action().and()))
+                .flatMap(step -> lines.stream().filter(l -> l.step() == step))
+                .anyMatch(l -> sides.stream().anyMatch(m -> isAt(m, l))
+                        && sides.stream()
+                                .filter(m -> isAt(m, l))
+                                .noneMatch(m -> m.side().shows().contains(l.on())));
+    }
+
+    private static boolean isAt(Marked marked, TrueLine line) {
+        return marked.side().axis() == line.axis()
+                && marked.struck()
+                        .filter(own -> Math.abs(own.middle() - line.middle()) <= ROUND)
+                        .isPresent();
+    }
+
     /** Lines that are for no side of any cut. */
     public List<TrueLine> strays() {
         Set<Integer> used = new HashSet<>();
         marked.forEach(m -> m.round().forEach(l -> used.add(l.step())));
         return lines.stream().filter(l -> !used.contains(l.step())).toList();
+    }
+
+    /** Whether these sides of one joint all have a line near them, in their own order; then shading says nothing more. */
+    private static boolean isClear(List<CutSide> like, Map<CutSide, TrueLine> near) {
+        double last = Double.NEGATIVE_INFINITY;
+        for (CutSide side : like) {
+            TrueLine line = near.get(side);
+            if (line == null || line.middle() < last) return false;
+            last = line.middle();
+        }
+        return true;
+    }
+
+    /** The sides of the same joint along the same axis, from low to high. */
+    private static List<CutSide> like(CutSide side, List<CutSide> all) {
+        return all.stream()
+                .filter(s -> Objects.equals(side.joint(), s.joint()) && s.axis() == side.axis())
+                .sorted(Comparator.comparingDouble(CutSide::at))
+                .toList();
     }
 
     /** The line that the joint's waste was shaded to at this side. */
@@ -135,10 +188,7 @@ public final class SetOut {
                 .filter(l -> steps.contains(l.step()) && l.axis() == side.axis())
                 .sorted(Comparator.comparingDouble(TrueLine::middle))
                 .toList();
-        List<CutSide> like = all.stream()
-                .filter(s -> side.joint().equals(s.joint()) && s.axis() == side.axis())
-                .sorted(Comparator.comparingDouble(CutSide::at))
-                .toList();
+        List<CutSide> like = like(side, all);
         // both lines of a cut that lies between two: in their order, wherever they are
         if (like.size() == named.size()) return Optional.of(named.get(like.indexOf(side)));
         if (like.size() > 1) return Optional.empty();
@@ -166,8 +216,11 @@ public final class SetOut {
     }
 
     /** Of one line squared round, the one that the others were carried on from. */
-    private TrueLine firstStruck(CutSide side, TrueLine line) {
+    private TrueLine firstStruck(CutSide side, TrueLine line, List<CutSide> all) {
         return lines.stream()
+                .filter(l -> all.stream()
+                        .noneMatch(s -> s.axis() == side.axis()
+                                && Math.abs(s.at() - l.measured()) < Math.abs(side.at() - l.measured())))
                 .filter(l -> l.axis() == side.axis() && Math.abs(l.middle() - line.middle()) <= ROUND)
                 .filter(l -> side.shows().contains(l.on()) || l.on() == line.on())
                 .min(Comparator.comparingInt(TrueLine::step))

@@ -29,7 +29,23 @@ public final class RuleBook {
             new MeasuredWhenNear(),
             new BestTurn(),
             new BestSet(),
-            new RefusalJustified());
+            new RefusalJustified(),
+            // setting-out
+            new StockOnReference(),
+            new OneDatum(),
+            new PlaceAsDrawn(),
+            new WidthFromMate(),
+            new DepthAsSet(),
+            new LinesMeet(),
+            new WasteShown(),
+            new KnifeAndPencil(),
+            new PairAlike(),
+            new CheckedBeforeHandIn(),
+            // fit
+            new GoesTogether(),
+            new Gaps(),
+            new OverallSizes(),
+            new Squareness());
 
     private RuleBook() {}
 

@@ -1,5 +1,6 @@
 package org.marktwice.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,9 @@ import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Turn;
+import org.marktwice.fit.DryFit;
+import org.marktwice.fit.SetOut;
+import org.marktwice.fit.TrueLines;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
@@ -24,6 +28,8 @@ public final class Situation {
     private final Workings workings;
     private volatile @Nullable List<Workpiece> workpieces;
     private volatile @Nullable List<Place> places;
+    private volatile @Nullable List<SetBoard> setOut;
+    private volatile @Nullable DryFit dryFit;
 
     private Situation(Bench bench, Workings workings) {
         this.bench = bench;
@@ -97,6 +103,33 @@ public final class Situation {
     /** Whether a board has what a part needs in stuff, size and cup, knots apart. */
     public boolean fits(Board board, Part part) {
         return workings.fits(board, part);
+    }
+
+    /** The boards that lie in the job and on which something has to be marked, with what has been set out on them. */
+    List<SetBoard> setOut() {
+        List<SetBoard> known = setOut;
+        if (known == null) {
+            known = new ArrayList<>();
+            for (Place place : Place.all(this)) {
+                for (Place.Lying lying : place.lying()) {
+                    SetOut out = SetOut.of(lying.placing(), lying.state(), TrueLines.of(bench, lying.state()));
+                    if (!out.marked().isEmpty()) known.add(new SetBoard(this, lying, out));
+                }
+            }
+            known = List.copyOf(known);
+            setOut = known;
+        }
+        return known;
+    }
+
+    /** The job as it would come out of what has been set out so far. */
+    public DryFit dryFit() {
+        DryFit known = dryFit;
+        if (known == null) {
+            known = DryFit.of(bench);
+            dryFit = known;
+        }
+        return known;
     }
 
     /** A board as it lies, judged as the model answer judges it. */

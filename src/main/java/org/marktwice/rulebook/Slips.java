@@ -38,6 +38,12 @@ public final class Slips {
             case THIRD_SURFACE_MARKED -> MarkSlips.third(slipping);
             case TWO_LEFTS -> HandSlips.twoLefts(slipping);
             case FACE_SIDES_NOT_AS_DRAWN -> HandSlips.notAsDrawn(slipping);
+            case SQUARE_WALKED_ROUND -> SettingOutSlips.walkedRound(slipping);
+            case GAUGED_FROM_BACK -> SettingOutSlips.gaugedFromBack(slipping);
+            case CHAINED_SIZES -> SettingOutSlips.chained(slipping);
+            case NOMINAL_THICKNESS -> SettingOutSlips.nominal(slipping);
+            case WRONG_SIDE_OF_LINE -> SettingOutSlips.wrongSide(slipping);
+            case RULE_MISREAD -> SettingOutSlips.misread(slipping);
             case HEART_SIDE_CONFUSED -> TurnSlips.heartSide(slipping);
             case KNOT_SEEN_ON_ONE_SURFACE -> TurnSlips.oneSurface(slipping);
             case HANDED_IN_UNCHECKED -> TurnSlips.unchecked(slipping);

@@ -14,6 +14,7 @@ import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
 import org.marktwice.scenario.Practice.HeartSide;
+import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Seasoned;
@@ -112,9 +113,15 @@ final class TurnSlips {
                 .map(board -> s.made(
                         Slip.HANDED_IN_UNCHECKED,
                         board,
-                        new MeasuredWhenNear(),
+                        checks(s, board) ? new CheckedBeforeHandIn() : new MeasuredWhenNear(),
                         new Rewriting(s.good()).without(a -> isMeasure(a, board))))
                 .toList();
+    }
+
+    /** Whether what was measured on the board checked its lines. */
+    private static boolean checks(Slipping s, String board) {
+        return s.situation().asks(Stage.SETTING_OUT)
+                && SetBoard.all(s.situation()).stream().anyMatch(b -> b.id().equals(board) && b.lastLine() > 0);
     }
 
     private static boolean isMeasure(Action action, String board) {

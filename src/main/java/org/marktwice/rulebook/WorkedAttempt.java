@@ -3,7 +3,9 @@ package org.marktwice.rulebook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
 import org.marktwice.advice.Options;
@@ -15,7 +17,9 @@ import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Turn;
+import org.marktwice.fit.WorkedSettingOut;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Seasoned;
 import org.marktwice.timber.Surface;
@@ -48,7 +52,22 @@ public final class WorkedAttempt {
         List<Placing> chosen =
                 new ArrayList<>(answer.placings().stream().map(Option::placing).toList());
         for (int i = 0; i < chosen.size(); i++) chosen.set(i, leastLost(start, attempt, chosen, i));
-        return add(work(attempt, scenario, chosen), Action.HandIn::new);
+        return add(setOut(work(attempt, scenario, chosen), scenario, chosen), Action.HandIn::new);
+    }
+
+    /** Once every board has its place, so that mates are at hand. */
+    private static Attempt setOut(Attempt attempt, Scenario scenario, List<Placing> placings) {
+        if (!scenario.stages().contains(Stage.SETTING_OUT) && !scenario.stages().contains(Stage.FIT)) return attempt;
+        Map<String, String> boards = placings.stream()
+                .collect(Collectors.toMap(p -> p.part().id(), p -> p.board().id()));
+        Attempt done = attempt;
+        for (Placing placing : placings) {
+            int before = done.actions().size();
+            for (WorkedSettingOut.Timed step : WorkedSettingOut.steps(placing, boards, before)) {
+                done = add(done, step::at);
+            }
+        }
+        return done;
     }
 
     /** A part that none clears is left waiting. */

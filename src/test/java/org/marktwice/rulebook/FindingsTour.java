@@ -20,7 +20,7 @@ import org.marktwice.scenario.Scenario;
 final class FindingsTour {
     private static final Path FOLDER = Path.of("scenarios");
     private static final List<String> EXERCISES =
-            List.of("peg-rail", "key-ledge", "porch-shelf", "herb-trough", "plant-stage", "lantern-stand");
+            List.of("peg-rail", "key-ledge", "porch-shelf", "herb-trough", "plant-stage", "lantern-stand", "jar-shelf");
 
     private FindingsTour() {}
 

@@ -49,7 +49,21 @@ class MetaTest {
             new Listed(Stage.TURNS, "measured-when-near", 1),
             new Listed(Stage.TURNS, "best-turn", 1),
             new Listed(Stage.TURNS, "best-set", 2),
-            new Listed(Stage.TURNS, "refusal-justified", 1));
+            new Listed(Stage.TURNS, "refusal-justified", 1),
+            new Listed(Stage.SETTING_OUT, "stock-on-reference", 2),
+            new Listed(Stage.SETTING_OUT, "one-datum", 1),
+            new Listed(Stage.SETTING_OUT, "place-as-drawn", 3),
+            new Listed(Stage.SETTING_OUT, "width-from-mate", 1),
+            new Listed(Stage.SETTING_OUT, "depth-as-set", 1),
+            new Listed(Stage.SETTING_OUT, "lines-meet", 1),
+            new Listed(Stage.SETTING_OUT, "waste-shown", 1),
+            new Listed(Stage.SETTING_OUT, "knife-and-pencil", 0.5),
+            new Listed(Stage.SETTING_OUT, "pair-alike", 1),
+            new Listed(Stage.SETTING_OUT, "checked-before-hand-in", 0.5),
+            new Listed(Stage.FIT, "goes-together", 3),
+            new Listed(Stage.FIT, "gaps", 2),
+            new Listed(Stage.FIT, "overall-sizes", 2),
+            new Listed(Stage.FIT, "squareness", 1));
 
     private record Listed(Stage stage, String id, double worth) {}
 
@@ -61,7 +75,7 @@ class MetaTest {
     void theBookHoldsTheRulesOfTheTradeNotesInTheirOrder() {
         assertThat(rules().stream().map(r -> new Listed(r.stage(), r.id(), r.worth())))
                 .containsExactlyElementsOf(LISTED)
-                .hasSize(19);
+                .hasSize(33);
     }
 
     @Test
