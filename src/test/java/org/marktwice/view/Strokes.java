@@ -17,7 +17,8 @@ public final class Strokes {
     private Strokes() {}
 
     /**
-     * Strikes a key and waits until the window has been told that it was let go.
+     * Strikes a key and waits until the window has been told. Letting it go is not waited for: a dialog that the key
+     * closes never hears of that.
      *
      * @param held keys held meanwhile
      * @throws AssertionError if the key doesn't arrive
@@ -26,7 +27,7 @@ public final class Strokes {
         arriving(
                 robot,
                 AWTEvent.KEY_EVENT_MASK,
-                e -> e.getID() == KeyEvent.KEY_RELEASED && ((KeyEvent) e).getKeyCode() == code,
+                e -> e.getID() == KeyEvent.KEY_PRESSED && ((KeyEvent) e).getKeyCode() == code,
                 () -> {
                     for (int with : held) robot.pressKey(with);
                     robot.pressAndReleaseKey(code);
