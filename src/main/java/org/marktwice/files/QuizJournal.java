@@ -36,6 +36,11 @@ public final class QuizJournal {
         }
     }
 
+    /** A copy of a journal's whole lines, to hand on. @throws FileRefused where there is none, or it can't be saved there */
+    public static void copy(Path journal, Path to) throws FileRefused {
+        Save.whole(to, QuizFile.read(journal).text().getBytes(StandardCharsets.UTF_8));
+    }
+
     private static FileLock lock(Path file, FileChannel channel) throws IOException, FileRefused {
         try {
             FileLock lock = channel.tryLock();

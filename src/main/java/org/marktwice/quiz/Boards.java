@@ -26,6 +26,9 @@ import org.marktwice.timber.Surface;
  * would, so that the wrong surface matters.
  */
 final class Boards {
+    /** Pencil doesn't show on it. */
+    private static final String DARK = "black-walnut";
+
     private final Chance chance;
     private final Species species;
     private final Sawmill mill;
@@ -36,7 +39,7 @@ final class Boards {
         this.chance = chance;
         this.size = size;
         List<Species> known = SpeciesTable.all().stream()
-                .filter(s -> s.tangential() - s.radial() >= lively)
+                .filter(s -> s.tangential() - s.radial() >= lively && !s.id().equals(DARK))
                 .toList();
         species = known.get(chance.whole(0, known.size() - 1));
         mill = Sawmill.forFew(species, size, knotty, chance.split());

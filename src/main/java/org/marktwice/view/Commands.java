@@ -21,6 +21,7 @@ import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.view.bench.BenchCommands;
 import org.marktwice.view.desk.Desk;
+import org.marktwice.view.quiz.QuizCommands;
 
 /**
  * The one registry of what can be done in the window: its word, its key and what it does, said once and used by menus,
@@ -42,7 +43,9 @@ public final class Commands {
         HAND_OUT("Handing out"),
         MARK("Marking a class"),
         ALLOT("Allotting boards"),
-        RECORD("Finished jobs");
+        RECORD("Finished jobs"),
+        QUIZ("Quiz"),
+        PROGRESS("How far you are in the quiz");
 
         private final String title;
 
@@ -80,6 +83,11 @@ public final class Commands {
         }
     }
 
+    /** What a command does, with its key. */
+    public static String tooltip(Command command) {
+        return Keys.tooltip(command);
+    }
+
     /** All commands: each screen lists its own, and is named here. */
     public static List<Command> all() {
         return Stream.of(
@@ -89,7 +97,8 @@ public final class Commands {
                         HandInScreen.ALL,
                         SheetScreen.ALL,
                         ReplayScreen.ALL,
-                        Desk.COMMANDS)
+                        Desk.COMMANDS,
+                        QuizCommands.ALL)
                 .flatMap(List::stream)
                 .toList();
     }

@@ -18,7 +18,7 @@ public final class Launch {
             Settings settings = folder.settings();
             Look.install(settings.dark(), settings.textSize());
             MainWindow window =
-                    new MainWindow(new Walk(folder, Shelf.scenarios(), Clock.systemUTC(), System::nanoTime));
+                    new MainWindow(new Walk(folder, Shelf.scenarios(), Clock.systemDefaultZone(), System::nanoTime));
             window.addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {

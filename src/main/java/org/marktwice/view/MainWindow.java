@@ -105,6 +105,7 @@ public final class MainWindow extends JFrame {
                         window,
                         WindowCommands.OPEN,
                         WindowCommands.EXERCISES,
+                        WindowCommands.QUIZ,
                         WindowCommands.DESK,
                         WindowCommands.CLOSE)));
         if (!showing.deeds().isEmpty()) bar.add(menu(showing.menu(), showing.deeds()));

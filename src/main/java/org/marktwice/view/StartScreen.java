@@ -60,6 +60,8 @@ final class StartScreen implements Screen {
         void textSize(int up);
 
         void desk();
+
+        void quiz();
     }
 
     private final Host host;
@@ -78,6 +80,7 @@ final class StartScreen implements Screen {
     private final JButton fault = new JButton();
     private final JButton sheet = new JButton();
     private final JLabel line = Look.label(" ", Style.BODY);
+    private final JLabel quizDue = Look.quiet("Five minutes at the kitchen table", Style.NOTE);
     private final List<Deed> deeds;
     private final JPanel page;
 
@@ -163,16 +166,31 @@ final class StartScreen implements Screen {
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
-        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1, fill", "[grow,fill]", "[grow,fill][][]"));
         whole.setOpaque(false);
         whole.add(scroll, "grow, hmin 0");
+        JButton quiz = new JButton(WindowCommands.QUIZ.word());
+        quiz.setName("to-quiz");
+        quiz.setToolTipText(Commands.Keys.tooltip(WindowCommands.QUIZ));
+        quiz.addActionListener(e -> host.quiz());
+        quizDue.setName("quiz-due");
+        whole.add(quiz, "growx 0, split 2, sg door");
+        whole.add(quizDue, "wmin 0");
         JButton door = new JButton(WindowCommands.DESK.word());
         door.setName("to-desk");
         door.setToolTipText(Commands.Keys.tooltip(WindowCommands.DESK));
         door.addActionListener(e -> host.desk());
-        whole.add(door, "growx 0, split 2");
+        whole.add(door, "growx 0, split 2, sg door");
         whole.add(Look.quiet("Set exercises, hand them out, mark them", Style.NOTE), "wmin 0");
         return whole;
+    }
+
+    /** Says how many questions are due today. */
+    void quizDue(int questions) {
+        quizDue.setText(
+                questions == 0
+                        ? "Nothing is due today"
+                        : Exercises.count(questions, "question") + " due today, five minutes");
     }
 
     private JComponent detail() {

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
 import java.util.function.DoubleFunction;
 import java.util.function.LongSupplier;
 import javax.swing.JFileChooser;
@@ -29,9 +30,11 @@ import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.desk.Desk;
+import org.marktwice.view.quiz.QuizRoom;
 
 /** What leads from screen to screen: exercises, bench, hand-in, mark sheet, replay. Keeps the attempt being made. */
-final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Host, ReplayScreen.Host, Desk.Host {
+final class Walk
+        implements StartScreen.Host, HandInScreen.Host, SheetScreen.Host, ReplayScreen.Host, Desk.Host, QuizRoom.Host {
     private final LearnerFolder folder;
     private final Exercises exercises;
     private final Clock clock;
@@ -60,6 +63,7 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         this.deeds = List.of(
                 new Deed(WindowCommands.OPEN, this::openScenario),
                 new Deed(WindowCommands.EXERCISES, this::exercises, () -> !(screen() instanceof StartScreen)),
+                new Deed(WindowCommands.QUIZ, this::quiz),
                 new Deed(WindowCommands.DESK, this::desk),
                 new Deed(WindowCommands.CLOSE, this::close),
                 new Deed(WindowCommands.THEME, this::theme),
@@ -116,6 +120,7 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
 
     /** Reads and marks the learner's attempts away from the event thread: the first look at a full folder takes a while. */
     private void lookUpStandings() {
+        lookUpQuiz();
         exercises.forgetStandings();
         StartScreen page = start;
         String who = settings.learner();
@@ -227,6 +232,51 @@ final class Walk implements StartScreen.Host, HandInScreen.Host, SheetScreen.Hos
         } catch (FileRefused e) {
             complain(e.getMessage());
         }
+    }
+
+    // The quiz
+
+    /** Asks what is due today, or shows how far the learner is. */
+    @Override
+    public void quiz() {
+        if (!leaveAttempt()) return;
+        fromDesk = false;
+        String who = quizzed();
+        try {
+            QuizRoom.open(this, who, folder.quizJournal(who), clock, figures, exercises::all, settings.movement())
+                    .enter();
+        } catch (FileRefused e) {
+            complain(e.getMessage());
+        }
+    }
+
+    private String quizzed() {
+        return settings.learner().isBlank() ? "unnamed" : settings.learner().strip();
+    }
+
+    /** Counts what is due away from the event thread: every answer in the journal is judged anew. */
+    private void lookUpQuiz() {
+        StartScreen page = start;
+        String who = quizzed();
+        new SwingWorker<Integer, Void>() {
+            @Override
+            protected Integer doInBackground() throws FileRefused {
+                return QuizRoom.due(who, folder.quizJournal(who), clock);
+            }
+
+            @Override
+            protected void done() {
+                if (page == null || page != start || !who.equals(quizzed())) return;
+                try {
+                    page.quizDue(get());
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                } catch (ExecutionException e) {
+                    page.say(String.valueOf(
+                            e.getCause() == null ? e.getMessage() : e.getCause().getMessage()));
+                }
+            }
+        }.execute();
     }
 
     // The teacher's desk

@@ -8,6 +8,8 @@ import org.marktwice.view.Commands.Place;
 public final class WindowCommands {
     public static final Command EXERCISES = new Command(
             "exercises", Place.WINDOW, "Exercises", "menu E", "Leave this and show the exercises; your work is kept");
+    public static final Command QUIZ =
+            new Command("quiz", Place.WINDOW, "Quiz", "menu U", "Answer what is due in the quiz");
     public static final Command DESK =
             new Command("desk", Place.WINDOW, "Teacher's desk", "menu T", "Set exercises, hand them out, mark them");
     public static final Command OPEN =
@@ -28,7 +30,7 @@ public final class WindowCommands {
             new Command("cautions", Place.WINDOW, "At the real bench", "", "Show the cautions for real work");
 
     public static final List<Command> ALL =
-            List.of(EXERCISES, DESK, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, KEYS, CAUTIONS);
+            List.of(EXERCISES, QUIZ, DESK, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, KEYS, CAUTIONS);
 
     private WindowCommands() {}
 }
