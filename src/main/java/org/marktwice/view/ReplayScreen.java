@@ -59,10 +59,10 @@ final class ReplayScreen implements Screen {
     static final List<Command> ALL =
             List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, SHEET);
 
-    /** Milliseconds a step, slow to fast. */
-    private static final int[] PACES = {2400, 1600, 1000, 600, 300};
+    /** How long a step stays at the usual speed, in milliseconds: long enough to read what was done. */
+    private static final int STEP_MS = 1600;
 
-    private static final String[] PACE_WORDS = {"very slow", "slow", "steady", "quick", "very quick"};
+    private static final double[] SPEEDS = {0.5, 1, 2, 4, 8};
 
     interface Host {
         void exercises();
@@ -86,14 +86,14 @@ final class ReplayScreen implements Screen {
     private final List<Deed> deeds;
     private final JPanel page;
     private int step;
-    private int speed = 2;
+    private int speed = 1;
 
     ReplayScreen(Host host, Session session, ReplayModel model, int first, FigureCache figures, boolean movement) {
         this.session = session;
         this.model = model;
         this.words = new ActionWords(session.scenario());
         this.ticks = new TickBar(model, this::go);
-        this.timer = new Timer(PACES[speed], e -> playOn());
+        this.timer = new Timer(STEP_MS, e -> playOn());
         board = new BoardView(figures).tiltable();
         unrolled = new UnrolledView(figures);
         models = new ModelPane(session, figures);
@@ -175,7 +175,8 @@ final class ReplayScreen implements Screen {
         row.add(button(LAST, "→|"));
         row.add(button(SLOWER, "Slower"));
         row.add(button(FASTER, "Faster"));
-        row.add(pace);
+        pace.setName("pace");
+        row.add(pace, "wmin 72lp");
         row.add(Look.quiet("← → step   Shift with ← → by finding   Space play", Style.NOTE));
         card.add(row, "growx");
         JPanel around = new JPanel(new MigLayout("insets 0 20 16 20, fill", "[grow,fill]"));
@@ -203,9 +204,11 @@ final class ReplayScreen implements Screen {
     }
 
     private void speed(int by) {
-        speed = Math.max(0, Math.min(PACES.length - 1, speed + by));
-        timer.setDelay(PACES[speed]);
-        pace.setText(PACE_WORDS[speed]);
+        speed = Math.max(0, Math.min(SPEEDS.length - 1, speed + by));
+        int delay = (int) Math.round(STEP_MS / SPEEDS[speed]);
+        timer.setDelay(delay);
+        timer.setInitialDelay(delay);
+        pace.setText("speed ×" + SheetModel.number(SPEEDS[speed]));
         play.setText(timer.isRunning() ? "Pause" : "Play");
     }
 

@@ -73,6 +73,22 @@ class WindowTest {
     }
 
     @Test
+    void theReplayRunsAtHalfToEightTimesTheUsualSpeed() {
+        at.click("enter");
+        at.tool("face-side");
+        at.clickBoard(Surface.FACE_1, 210, 20);
+        at.click("hand-in");
+        at.click("skip");
+        at.click("replay");
+        assertThat(at.text("pace")).isEqualTo("speed ×1");
+        at.click("slower");
+        at.click("slower");
+        assertThat(at.text("pace")).isEqualTo("speed ×0.5");
+        at.keys(KeyEvent.VK_UP, KeyEvent.VK_UP, KeyEvent.VK_UP, KeyEvent.VK_UP, KeyEvent.VK_UP);
+        assertThat(at.text("pace")).isEqualTo("speed ×8");
+    }
+
+    @Test
     void aQuestionMarkOpensTheKeySheetOnEveryScreen() {
         for (String screen : List.of("start", "bench")) {
             if (screen.equals("bench")) at.click("enter");
