@@ -53,6 +53,7 @@ final class BarkSide implements Maker {
                 Say.of(
                         "The end grain of board %s, %s mm wide, seen on %s: %s.",
                         board.id(), Say.number(board.size().width()), end.spoken(), Say.pith(board)),
+                Say.of("The end grain of board %s, seen on %s.", board.id(), end.spoken()),
                 Say.of("Which face is the %s?", asked),
                 Answers.point(offers),
                 Picture.SquareOn.whole(picture, end),

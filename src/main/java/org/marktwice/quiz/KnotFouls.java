@@ -64,6 +64,13 @@ final class KnotFouls implements Maker {
         return new Question.Draft(
                 given(found),
                 Say.of(
+                        "Board %s turned as the %s: %s. The housing is hatched; %s, %s mm across, is outlined.",
+                        board.id(),
+                        found.placing().part().name().toLowerCase(java.util.Locale.ROOT),
+                        facing(found.placing().turn()),
+                        Say.knotName(found.knot().id()),
+                        Say.number(found.knot().diameter())),
+                Say.of(
                         "Turned so, how does %s lie to the housing? Its margin is %s.",
                         Say.knotName(found.knot().id()), Say.mm(margin)),
                 Answers.choose(offers, found.lies().ordinal()),

@@ -54,6 +54,7 @@ final class MarkTail implements Maker {
                 mark.towards().spoken());
         return new Question.Draft(
                 Say.of("Board %s carries one mark: %s.", board.id(), Say.mark(mark)),
+                Say.of("Board %s carries one mark.", board.id()),
                 asks,
                 Answers.point(offers),
                 new Picture.Unrolled(shown),

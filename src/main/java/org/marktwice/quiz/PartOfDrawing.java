@@ -53,6 +53,9 @@ final class PartOfDrawing implements Maker {
                         pair.side().on().spoken(),
                         pair.edge().on().spoken(),
                         cuts(placing.cuts(), board)),
+                Say.of(
+                        "The job, and board %s, %s, with its marks. What is to be cut out of it is hatched.",
+                        board.id(), Say.size(board.size())),
                 "Which part of the drawing is this board?",
                 Answers.point(offers),
                 Picture.Beside.of(new Picture.Job(drawing, null), new Picture.Unrolled(picture)),

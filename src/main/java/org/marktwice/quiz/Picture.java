@@ -13,9 +13,6 @@ public sealed interface Picture {
 
     /** A board in isometric projection, its directions those of the bench or of the job. */
     record Lying(BoardPicture board, Turn turn) implements Picture {
-        /** Face 1 up, edge 1 in front, end 1 at the left. */
-        public static final Turn FLAT = new Turn(Direction.RIGHT, Direction.BACK, Direction.TOP);
-
         /** With one surface up and another in front; both are long ones, and adjoin. */
         public static Lying showing(BoardPicture board, Surface up, Surface front) {
             return new Lying(
@@ -46,6 +43,13 @@ public sealed interface Picture {
     record Beside(List<Picture> pictures) implements Picture {
         public Beside {
             pictures = List.copyOf(pictures);
+        }
+
+        /** Where the answers' own pictures show all there is to see. */
+        static final Beside NOTHING = new Beside(List.of());
+
+        public boolean isEmpty() {
+            return pictures.isEmpty();
         }
 
         static Beside of(Picture... pictures) {

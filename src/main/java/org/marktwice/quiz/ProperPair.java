@@ -38,7 +38,7 @@ final class ProperPair implements Maker {
                 Say.of("Board %s, marked in four ways. Each carries a loop and a V.", board.id()),
                 "Which is a proper pair of marks?",
                 Answers.choose(chance, offers),
-                new Picture.Lying(BoardPicture.of(board), Picture.Lying.FLAT),
+                Picture.Beside.NOTHING,
                 new Question.Reason(
                         Say.of(
                                 "The loop stands on a broad face and the V on an edge, and tail and point both run to the"

@@ -5,19 +5,33 @@ package org.marktwice.quiz;
  *
  * @param level 1 to {@link Quiz#HARDEST}
  * @param given what is to be seen in the picture, in words enough to answer without it
+ * @param beside what has to be known beside the picture
  * @param asks the question itself
  * @param reason why the right answer is right, shown whichever way it went
  */
 public record Question(
-        Kind kind, int level, long seed, String given, String asks, Answers answers, Picture picture, Reason reason) {
+        Kind kind,
+        int level,
+        long seed,
+        String given,
+        String beside,
+        String asks,
+        Answers answers,
+        Picture picture,
+        Reason reason) {
 
     /** @param shows what shows it: the board turned to where it can be seen, with the places picked out */
     public record Reason(String text, Picture shows) {}
 
     /** What a maker makes; {@link Quiz} adds where it comes from. */
-    record Draft(String given, String asks, Answers answers, Picture picture, Reason reason) {
+    record Draft(String given, String beside, String asks, Answers answers, Picture picture, Reason reason) {
+        /** Where all that is given has to be said beside the picture as well. */
+        Draft(String given, String asks, Answers answers, Picture picture, Reason reason) {
+            this(given, given, asks, answers, picture, reason);
+        }
+
         Question of(Kind kind, int level, long seed) {
-            return new Question(kind, level, seed, given, asks, answers, picture, reason);
+            return new Question(kind, level, seed, given, beside, asks, answers, picture, reason);
         }
     }
 }

@@ -11,6 +11,9 @@ import org.marktwice.timber.SurfacePoint;
 
 /** A steel rule lies on a board: what does it read at the line? Slips: ten out, counted back from the figure, digits swapped. */
 final class ReadRule implements Maker {
+    /** So much of the board is seen, millimetres. */
+    private static final double SEEN = 110;
+
     @Override
     public Kind kind() {
         return Kind.READ_RULE;
@@ -47,7 +50,9 @@ final class ReadRule implements Maker {
                         Marker.KNIFE)));
         BoardPicture asked = lined.rule(laid(face, zero, x, v, "?"));
         BoardPicture told = lined.rule(laid(face, zero, x, v, Say.number(at)));
-        double from = end == Surface.END_1 ? 0 : length - 200;
+        double from = Math.max(0, at - 75);
+        // so near that single millimetres can be told apart
+        double low = end == Surface.END_1 ? from : length - from - SEEN;
         String why = Say.of(
                 "The rule's zero is at %s. The line stands %s past the %d: %s mm.",
                 end.spoken(), Say.mm(at - 10 * tens), 10 * tens, Say.number(at));
@@ -55,10 +60,11 @@ final class ReadRule implements Maker {
                 Say.of(
                         "A steel rule lies on %s with its zero at %s; its strokes about the line are:\n%s",
                         face.spoken(), end.spoken(), strokes(at, tens)),
+                Say.of("A steel rule lies on %s with its zero at %s.", face.spoken(), end.spoken()),
                 "What does the rule read at the knife line?",
                 answers,
-                new Picture.SquareOn(asked, face, from, from + 200),
-                new Question.Reason(why, new Picture.SquareOn(told, face, from, from + 200)));
+                new Picture.SquareOn(asked, face, low, low + SEEN),
+                new Question.Reason(why, new Picture.SquareOn(told, face, low, low + SEEN)));
     }
 
     private static BoardPicture.LaidRule laid(Surface face, double zero, double x, double v, String reading) {

@@ -37,10 +37,17 @@ final class TrueOrFalse implements Maker {
     }
 
     private static Question.Draft draft(
-            String given, String statement, boolean isTrue, String computed, Picture asked, Picture shows) {
+            String given,
+            String beside,
+            String statement,
+            boolean isTrue,
+            String computed,
+            Picture asked,
+            Picture shows) {
         List<Offer> offers = List.of(Offer.words("True", computed), Offer.words("False", computed));
         return new Question.Draft(
                 given,
+                beside,
                 Say.of("True or false? %s", statement),
                 Answers.choose(offers, isTrue ? 0 : 1),
                 asked,
@@ -65,6 +72,9 @@ final class TrueOrFalse implements Maker {
                 Say.of(
                         "Board %s, planed true at %s %% moisture: %s.",
                         board.id(), Say.number(board.facts().planedAt()), Say.pith(board)),
+                Say.of(
+                        "Board %s, planed true at %s %% moisture.",
+                        board.id(), Say.number(board.facts().planedAt())),
                 Say.of("Dried to %s %%, %s hollows.", Say.number(dry), face.spoken()),
                 isTrue,
                 Say.of(
@@ -91,6 +101,9 @@ final class TrueOrFalse implements Maker {
                         + " surface changes the hand; changing both does not.",
                 told(one), first.spoken(), told(other), second.spoken());
         return draft(
+                Say.of(
+                        "Board %s is to stand with its face side to the left and its face edge to the front.",
+                        board.id()),
                 Say.of(
                         "Board %s is to stand with its face side to the left and its face edge to the front.",
                         board.id()),
@@ -147,6 +160,9 @@ final class TrueOrFalse implements Maker {
                         Say.number(wet),
                         Say.pith(one),
                         Say.pith(other)),
+                Say.of(
+                        "Two boards, of %s and of %s, %s mm wide and planed true at %s %%.",
+                        species(one), species(other), Say.number(size.width()), Say.number(wet)),
                 Say.of("Dried to %s %%, the first cups more than the second.", Say.number(dry)),
                 isTrue,
                 Say.of(
@@ -189,15 +205,17 @@ final class TrueOrFalse implements Maker {
                 PartOfDrawing.placed(drawing, stile, board, Boards.pair(Surface.FACE_1, Surface.EDGE_1))
                         .cuts(),
                 null);
+        String given = Say.of(
+                "A halving of two pieces, each %s mm thick. The gauge is set to %s instead of %s mm. %s",
+                Say.number(thick),
+                Say.mm(set),
+                Say.number(thick / 2),
+                fromBack
+                        ? "One piece is gauged from its face side, the other from its back."
+                        : "Both pieces are gauged from the faces that are to come flush.");
         return draft(
-                Say.of(
-                        "A halving of two pieces, each %s mm thick. The gauge is set to %s instead of %s mm. %s",
-                        Say.number(thick),
-                        Say.mm(set),
-                        Say.number(thick / 2),
-                        fromBack
-                                ? "One piece is gauged from its face side, the other from its back."
-                                : "Both pieces are gauged from the faces that are to come flush."),
+                given,
+                given,
                 "The two faces come flush.",
                 isTrue,
                 fromBack
@@ -246,6 +264,7 @@ final class TrueOrFalse implements Maker {
                         Say.size(board.size()),
                         PartOfDrawing.cuts(lies.cuts(), board),
                         String.join("; ", knots)),
+                Say.of("Board %s fouls its housing, which is hatched, as it lies. %s", board.id(), WhichTurn.margins()),
                 "Turned face over, the same end staying down, every knot keeps its margin.",
                 isTrue,
                 Say.of(
@@ -253,7 +272,7 @@ final class TrueOrFalse implements Maker {
                                 + " from it than before: only end for end, or sliding, moves it along.",
                         PartOfDrawing.cuts(over.cuts(), board),
                         isTrue ? "keeps its margin, for it does not go through so far" : "is still too near"),
-                new Picture.Unrolled(now),
+                new Picture.Unrolled(WhichTurn.noted(now)),
                 new Picture.Unrolled(then));
     }
 }

@@ -19,7 +19,9 @@ import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Chance;
 import org.marktwice.timber.Knot;
+import org.marktwice.timber.KnotBody;
 import org.marktwice.timber.KnotReach;
+import org.marktwice.timber.Trace;
 
 /** A knot is too near a joint: which turn clears the board? Slips: face over where only end for end helps; refusing it. */
 final class WhichTurn implements Maker {
@@ -55,11 +57,35 @@ final class WhichTurn implements Maker {
         BoardPicture picture = KnotFouls.laid(BoardPicture.of(board), cuts, null);
         return new Question.Draft(
                 given(found.placing()),
+                Say.of(
+                        "Board %s is meant for the %s, and fouls as it lies: %s. What is to be cut out of it is hatched. %s",
+                        board.id(),
+                        part.name().toLowerCase(java.util.Locale.ROOT),
+                        KnotFouls.facing(found.placing().turn()),
+                        margins()),
                 "Which single turn makes every knot keep its margin from the cuts: end for end about the board's"
                         + " thickness, or face over about its length?",
                 Answers.choose(offers, right),
-                new Picture.Unrolled(picture),
+                new Picture.Unrolled(noted(picture)),
                 reason(found, truth));
+    }
+
+    /** How far each knot has to keep. */
+    static String margins() {
+        return "What each knot has to keep stands beside it.";
+    }
+
+    /** With a note at each knot of what it has to keep. */
+    static BoardPicture noted(BoardPicture picture) {
+        List<BoardPicture.Callout> notes = new ArrayList<>();
+        for (KnotBody body : picture.board().bodies()) {
+            if (body.isEmpty() || body.traces().isEmpty()) continue;
+            Trace trace = body.traces().get(0);
+            String keeps = "keeps " + Say.mm(KnotFouls.margin(body.knot()));
+            notes.add(new BoardPicture.Callout(
+                    trace.middle(), null, Say.knotName(body.knot().id()), keeps));
+        }
+        return picture.callouts(notes);
     }
 
     private static String given(Placing placing) {

@@ -77,8 +77,8 @@ abstract class MakerLaws {
     private static final Pattern UNFINISHED = Pattern.compile("null|NaN|%[sdf]|Infinity|Optional|\\{|\\[|  \\w|--");
 
     private static void textsAndPicturesAreComplete(Question q) {
-        List<String> texts =
-                new ArrayList<>(List.of(q.given(), q.asks(), q.reason().text()));
+        List<String> texts = new ArrayList<>(
+                List.of(q.given(), q.beside(), q.asks(), q.reason().text()));
         q.answers().offers().forEach(o -> texts.addAll(List.of(o.text(), o.because())));
         String all = String.join(" ", texts).replaceAll("\\n[^\\n]*", "");
         assertThat(texts).noneMatch(String::isBlank);
@@ -97,7 +97,7 @@ abstract class MakerLaws {
         List<Question> some = IntStream.range(0, 60).mapToObj(this::question).toList();
 
         assertThat(IntStream.range(0, 60).mapToObj(this::question).toList()).isEqualTo(some);
-        assertThat(some.stream().map(Question::picture).distinct()).hasSize(60);
+        assertThat(some.stream().map(q -> q.reason().shows()).distinct()).hasSize(60);
     }
 
     @Test

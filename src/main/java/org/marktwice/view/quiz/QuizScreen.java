@@ -21,6 +21,7 @@ import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
 import org.marktwice.quiz.Answers;
 import org.marktwice.quiz.Offer;
+import org.marktwice.quiz.Picture;
 import org.marktwice.quiz.Question;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.view.Bar;
@@ -136,13 +137,18 @@ final class QuizScreen implements Screen {
         card.add(scroll);
         body.add(card, "growy, hmin 0");
         whole.add(body, "grow, hmin 0");
-        whole.add(
-                Bar.bottom(line, Look.quiet("Boards are new each time; nothing here is learnt by heart.", Style.NOTE)));
+        whole.add(Bar.bottom(line, Look.quiet(keys(), Style.NOTE)));
         page.add(whole);
         fillSide();
         line.setText(" ");
         page.revalidate();
         page.repaint();
+    }
+
+    private String keys() {
+        int offers = question().answers().offers().size();
+        String choose = isFigure() ? "" : "a to " + Answers.letter(offers - 1) + " or ↑ ↓ choose   ";
+        return choose + "Enter answers   F2 sure   F3 not sure";
     }
 
     /** The question's picture, or the drawn answers. */
@@ -163,7 +169,7 @@ final class QuizScreen implements Screen {
                 rows.add(row);
                 grid.add(row, "grow, wmin 0, hmin 0");
             }
-            return grid;
+            return withPicture(grid);
         }
         Card card = new Card(new BorderLayout());
         PictureView view = view(question().picture(), "picture", question().given());
@@ -174,7 +180,22 @@ final class QuizScreen implements Screen {
         return card;
     }
 
-    private PictureView view(org.marktwice.quiz.Picture picture, String name, String told) {
+    /** The drawn answers, with what they are asked about above them where there is something. */
+    private JComponent withPicture(JComponent grid) {
+        if (question().picture() instanceof Picture.Beside beside && beside.isEmpty()) return grid;
+        Card card = new Card(new BorderLayout());
+        PictureView above = view(question().picture(), "picture", question().given());
+        views.remove(above);
+        card.add(above);
+        JPanel whole = new JPanel(
+                new MigLayout("insets 0, gap 0 16, fill, wrap 1", "[grow,fill]", "[150lp!,fill][grow,fill]"));
+        whole.setOpaque(false);
+        whole.add(card, "grow, wmin 0, hmin 0");
+        whole.add(grid, "grow, wmin 0, hmin 0");
+        return whole;
+    }
+
+    private PictureView view(Picture picture, String name, String told) {
         PictureView view = new PictureView(figures, picture);
         view.setMovement(movement);
         view.setName(name);
@@ -206,9 +227,7 @@ final class QuizScreen implements Screen {
         JTextArea asks = Look.prose(asked.asks(), Style.SUBTITLE, Ink.INK);
         asks.setName("asks");
         side.add(asks, "wmin 0");
-        // what is drawn in letters for a terminal stands in the picture here
-        String given = asked.given().split("\n", 2)[0].replaceAll("; its strokes about the line are:$", ".");
-        side.add(Look.prose(given, Style.BODY, Ink.QUIET), "wmin 0, gaptop 10");
+        side.add(Look.prose(asked.beside(), Style.BODY, Ink.QUIET), "wmin 0, gaptop 8");
         if (isFigure()) side.add(entry(), "gaptop 20");
         else if (!isDrawn()) addRows();
         if (isDrawn())
@@ -288,6 +307,17 @@ final class QuizScreen implements Screen {
         else goOn();
     }
 
+    /** Answers rightly, or wrongly; for pictures of the screen. */
+    void give(boolean rightly) {
+        Answers answers = question().answers();
+        int offer = rightly
+                ? answers.right()
+                : (answers.right() + 1) % answers.offers().size();
+        if (isFigure()) field.setText(answers.offers().get(offer).text().replaceAll("[^0-9.]", ""));
+        else choose(offer);
+        give();
+    }
+
     private void give() {
         String said = isFigure() ? field.getText() : chosen < 0 ? "" : Answers.letter(chosen);
         if (!sitting.answer(said)) {
@@ -314,7 +344,10 @@ final class QuizScreen implements Screen {
         verdict.setName("verdict");
         reason.add(verdict);
         if (!heard.right()) {
-            heard.offer().ifPresent(o -> reason.add(Look.prose(o.because(), Style.BODY, Ink.INK), "wmin 0, gaptop 8"));
+            // the reason may say it already
+            heard.offer()
+                    .filter(o -> !asked.reason().text().contains(o.because()))
+                    .ifPresent(o -> reason.add(Look.prose(o.because(), Style.BODY, Ink.INK), "wmin 0, gaptop 8"));
             if (isFigure()) {
                 String should = "Right: " + asked.answers().rightOne().text() + ".";
                 reason.add(Look.prose(should, Style.STRONG, Ink.INK), "wmin 0, gaptop 8");
@@ -323,10 +356,9 @@ final class QuizScreen implements Screen {
         JTextArea why = Look.prose(asked.reason().text(), Style.BODY, Ink.INK);
         why.setName("why");
         reason.add(why, "wmin 0, gaptop 8");
-        if (!isDrawn()) {
-            views.get(0).offer(p -> false, p -> {}, p -> {});
-            views.get(0).show(asked.reason().shows());
-        }
+        PictureView shows = isDrawn() ? views.get(right) : views.get(0);
+        shows.offer(p -> false, p -> {}, p -> {});
+        shows.show(asked.reason().shows());
         String trouble = sitting.trouble();
         line.setText(trouble.isEmpty() ? " " : "This answer is not saved: " + trouble);
         answer.setText(sitting.number() < sitting.of() ? "Next" : "Done");

@@ -21,6 +21,18 @@ public final class QuizAtTheWindow {
                 .orElseThrow();
     }
 
+    /** Answers the question rightly, or wrongly. */
+    public static void answer(Screen screen, boolean rightly) {
+        ((QuizScreen) screen).give(rightly);
+    }
+
+    public static void progress(Screen screen) {
+        screen.deeds().stream()
+                .filter(d -> d.command().equals(QuizCommands.PROGRESS))
+                .forEach(d -> d.actionPerformed(
+                        new java.awt.event.ActionEvent(screen, java.awt.event.ActionEvent.ACTION_PERFORMED, "")));
+    }
+
     public static void save(Screen screen, Path file) {
         ((ProgressScreen) screen).saveTo(file);
     }
