@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -192,13 +193,16 @@ class CourseTest {
     void theTableOfTheCourseIsComplete() throws Exception {
         List<String> rows = Files.readAllLines(Path.of("scenarios/README.md")).stream()
                 .filter(line -> line.matches("\\| \\d \\|.*"))
-                .map(line -> line.substring(0, line.lastIndexOf('|', line.length() - 2) + 1))
                 .toList();
         List<String> course = course().stream()
                 .sorted(Comparator.comparingInt(Scenario::level).thenComparing(Scenario::title))
-                .map(s -> "| " + s.level() + " | " + s.title() + " |")
+                .map(s -> "| " + s.level() + " | " + s.title() + " | " + lower(s.idea()) + " |")
                 .toList();
         assertThat(rows).isEqualTo(course);
+    }
+
+    private static String lower(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     @Test
@@ -206,6 +210,7 @@ class CourseTest {
         List<Scenario> course = course();
         assertThat(course).extracting(Scenario::brief).doesNotHaveDuplicates();
         assertThat(course).extracting(Scenario::title).doesNotHaveDuplicates();
+        assertThat(course).extracting(Scenario::idea).doesNotContain("").doesNotHaveDuplicates();
         assertThat(course).allSatisfy(s -> assertThat(s.brief().length()).isBetween(60, 420));
     }
 

@@ -32,6 +32,7 @@ public final class DraftFile {
             "title",
             "level",
             "brief",
+            "idea",
             "stages",
             "minutes",
             "practice",
@@ -58,6 +59,7 @@ public final class DraftFile {
         Optional<Json> id = in.get("id");
         Optional<Json> title = in.get("title");
         Optional<Json> brief = in.get("brief");
+        Optional<Json> idea = in.get("idea");
         Optional<Json> practice = in.get("practice");
         Optional<Json> boards = in.get("boards");
         Optional<Json> stock = in.get("stock");
@@ -72,6 +74,7 @@ public final class DraftFile {
                 title.isPresent() ? Values.line(title.get(), 120) : "",
                 Values.whole(in.need("level"), 1, 9),
                 brief.isPresent() ? Values.paragraphs(brief.get(), 2000) : "",
+                idea.isPresent() ? Values.line(idea.get(), Scenario.LONGEST_IDEA) : "",
                 stages,
                 ScenarioFile.minutes(in.get("minutes")),
                 practice.isPresent() ? PracticeReader.read(practice.get()) : Practice.DEFAULT,
@@ -126,6 +129,7 @@ public final class DraftFile {
         if (!draft.title().isEmpty()) out.put("title", draft.title());
         out.put("level", draft.level());
         if (!draft.brief().isEmpty()) out.put("brief", draft.brief());
+        if (!draft.idea().isEmpty()) out.put("idea", draft.idea());
         out.put("stages", draft.stages().stream().map(Stage::id).toList());
         draft.minutes().ifPresent(m -> out.put("minutes", m));
         Map<String, Object> practice = ScenarioWriter.practice(draft.practice());

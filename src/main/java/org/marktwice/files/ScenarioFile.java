@@ -17,7 +17,7 @@ import org.marktwice.timber.Board;
 /** Reads scenarios ({@code *.scenario.json}). */
 public final class ScenarioFile {
     private static final List<String> KNOWN = List.of(
-            "format", "id", "title", "level", "brief", "stages", "practice", "drawing", "boards", "stock", "minutes");
+            "format", "id", "title", "level", "brief", "idea", "stages", "practice", "drawing", "boards", "stock", "minutes");
 
     private ScenarioFile() {}
 
@@ -32,6 +32,7 @@ public final class ScenarioFile {
         Fields in = Fields.of(root, "a scenario (an object)", KNOWN);
         String id = Id.WORD.read(in.need("id"));
         Optional<Json> brief = in.get("brief");
+        Optional<Json> idea = in.get("idea");
         Optional<Json> practice = in.get("practice");
         String title = Values.line(in.need("title"), 120);
         int level = Values.whole(in.need("level"), 1, 9);
@@ -48,6 +49,7 @@ public final class ScenarioFile {
                 title,
                 level,
                 brief.isPresent() ? Values.paragraphs(brief.get(), 2000) : "",
+                idea.isPresent() ? Values.line(idea.get(), Scenario.LONGEST_IDEA) : "",
                 stages,
                 set,
                 drawing,

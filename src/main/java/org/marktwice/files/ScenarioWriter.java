@@ -29,6 +29,7 @@ public final class ScenarioWriter {
         out.put("title", scenario.title());
         out.put("level", scenario.level());
         if (!scenario.brief().isEmpty()) out.put("brief", scenario.brief());
+        if (!scenario.idea().isEmpty()) out.put("idea", scenario.idea());
         out.put("stages", scenario.stages().stream().map(Stage::id).toList());
         scenario.minutes().ifPresent(m -> out.put("minutes", m));
         Map<String, Object> practice = practice(scenario.practice());

@@ -18,6 +18,7 @@ import org.marktwice.timber.Board;
  * contradict itself and lack whatever it likes; {@link #gaps} says what stands between it and a scenario.
  *
  * @param id empty until one is given; then it follows from the title
+ * @param idea what is new in it, in a few words
  * @param stock what boards are grown from; empty where they are given one by one
  * @param boards given one by one; those that a stock would grow are not among them
  */
@@ -26,6 +27,7 @@ public record Draft(
         String title,
         int level,
         String brief,
+        String idea,
         List<Stage> stages,
         OptionalInt minutes,
         Practice practice,
@@ -39,6 +41,7 @@ public record Draft(
             "",
             "",
             1,
+            "",
             "",
             List.of(Stage.FACES, Stage.NAMES, Stage.TURNS),
             OptionalInt.empty(),
@@ -70,6 +73,7 @@ public record Draft(
                 scenario.title(),
                 scenario.level(),
                 scenario.brief(),
+                scenario.idea(),
                 scenario.stages(),
                 scenario.minutes(),
                 scenario.practice(),
@@ -169,7 +173,7 @@ public record Draft(
     public Optional<Scenario> bare() {
         if (!gaps().isEmpty()) return Optional.empty();
         return drawing()
-                .map(d -> new Scenario(named(), title, level, brief, stages, practice, d, boards, stock, minutes, ""));
+                .map(d -> new Scenario(named(), title, level, brief, idea, stages, practice, d, boards, stock, minutes, ""));
     }
 
     /** Its id, or what follows from its title. */
@@ -189,52 +193,56 @@ public record Draft(
     }
 
     public Draft withId(String other) {
-        return new Draft(other, title, level, brief, stages, minutes, practice, parts, joints, stock, boards);
+        return new Draft(other, title, level, brief, idea, stages, minutes, practice, parts, joints, stock, boards);
     }
 
     public Draft titled(String other) {
-        return new Draft(id, other, level, brief, stages, minutes, practice, parts, joints, stock, boards);
+        return new Draft(id, other, level, brief, idea, stages, minutes, practice, parts, joints, stock, boards);
     }
 
     public Draft atLevel(int other) {
-        return new Draft(id, title, other, brief, stages, minutes, practice, parts, joints, stock, boards);
+        return new Draft(id, title, other, brief, idea, stages, minutes, practice, parts, joints, stock, boards);
+    }
+
+    public Draft teaching(String other) {
+        return new Draft(id, title, level, brief, other, stages, minutes, practice, parts, joints, stock, boards);
     }
 
     public Draft saying(String other) {
-        return new Draft(id, title, level, other, stages, minutes, practice, parts, joints, stock, boards);
+        return new Draft(id, title, level, other, idea, stages, minutes, practice, parts, joints, stock, boards);
     }
 
     /** In the order of the job, whatever the order they come in. */
     public Draft asking(List<Stage> other) {
         List<Stage> sorted = other.stream().distinct().sorted().toList();
-        return new Draft(id, title, level, brief, sorted, minutes, practice, parts, joints, stock, boards);
+        return new Draft(id, title, level, brief, idea, sorted, minutes, practice, parts, joints, stock, boards);
     }
 
     public Draft taking(OptionalInt other) {
-        return new Draft(id, title, level, brief, stages, other, practice, parts, joints, stock, boards);
+        return new Draft(id, title, level, brief, idea, stages, other, practice, parts, joints, stock, boards);
     }
 
     public Draft by(Practice other) {
-        return new Draft(id, title, level, brief, stages, minutes, other, parts, joints, stock, boards);
+        return new Draft(id, title, level, brief, idea, stages, minutes, other, parts, joints, stock, boards);
     }
 
     public Draft ofParts(List<DraftPart> other) {
-        return new Draft(id, title, level, brief, stages, minutes, practice, other, joints, stock, boards);
+        return new Draft(id, title, level, brief, idea, stages, minutes, practice, other, joints, stock, boards);
     }
 
     public Draft joined(List<Joint> other) {
-        return new Draft(id, title, level, brief, stages, minutes, practice, parts, other, stock, boards);
+        return new Draft(id, title, level, brief, idea, stages, minutes, practice, parts, other, stock, boards);
     }
 
     /** Boards grown from this, instead of any that were given. */
     public Draft grownFrom(Stock other) {
         return new Draft(
-                id, title, level, brief, stages, minutes, practice, parts, joints, Optional.of(other), List.of());
+                id, title, level, brief, idea, stages, minutes, practice, parts, joints, Optional.of(other), List.of());
     }
 
     /** Boards given one by one. */
     public Draft onBoards(List<Board> other) {
-        return new Draft(id, title, level, brief, stages, minutes, practice, parts, joints, Optional.empty(), other);
+        return new Draft(id, title, level, brief, idea, stages, minutes, practice, parts, joints, Optional.empty(), other);
     }
 
     /** With a part in the place of the one at this index. */

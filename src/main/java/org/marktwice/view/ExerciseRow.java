@@ -45,7 +45,8 @@ final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario>
 
     private String spoken() {
         String mark = exercises.mark(scenario);
-        return "Level " + scenario.level() + ", " + scenario.title() + (mark.isEmpty() ? "" : ", " + mark);
+        return "Level " + scenario.level() + ", " + scenario.title() + (scenario.idea().isEmpty() ? "" : ", " + scenario.idea())
+                + (mark.isEmpty() ? "" : ", " + mark);
     }
 
     @Override
@@ -75,11 +76,32 @@ final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario>
         int x = (int) (picture + inset);
         int room = getWidth() - x - Look.px(16);
         int y = (int) (top + Look.px(30));
-        line(g, scenario.title(), Style.SUBTITLE, Ink.INK, x, y, room);
-        line(g, Exercises.stages(scenario), Style.NOTE, Ink.QUIET, x, y + Look.px(20), room);
-        String mark = exercises.mark(scenario);
-        if (!mark.isEmpty()) line(g, mark, Style.NOTE, Ink.ACTION, x, y + Look.px(40), room);
+        int marked = mark(g, x + room, y);
+        line(g, scenario.title(), Style.SUBTITLE, Ink.INK, x, y, room - marked);
+        teaches(g, x, y + Look.px(20), room);
         g.dispose();
+    }
+
+    /** The mark so far, its end at x; the room that it takes in pixels. */
+    private int mark(Graphics2D g, int x, int y) {
+        String mark = exercises.mark(scenario);
+        if (mark.isEmpty()) return 0;
+        g.setFont(Style.NOTE.font());
+        int width = g.getFontMetrics().stringWidth(mark);
+        line(g, mark, Style.NOTE, Ink.ACTION, x - width, y, width);
+        return width + Look.px(12);
+    }
+
+    /** What is new in it, on two lines at most; where nobody said, what it asks for. */
+    private void teaches(Graphics2D g, int x, int y, int room) {
+        String words = scenario.idea().isEmpty() ? Exercises.stages(scenario) : scenario.idea();
+        g.setFont(Style.NOTE.font());
+        FontMetrics metrics = g.getFontMetrics();
+        int cut = words.length();
+        while (cut > 0 && metrics.stringWidth(words.substring(0, cut)) > room) cut = words.lastIndexOf(' ', cut - 1);
+        if (cut <= 0) cut = words.length();
+        line(g, words.substring(0, cut), Style.NOTE, Ink.QUIET, x, y, room);
+        line(g, words.substring(cut).strip(), Style.NOTE, Ink.QUIET, x, y + Look.px(17), room);
     }
 
     private static void line(Graphics2D g, String text, Style style, Ink ink, int x, int y, int room) {

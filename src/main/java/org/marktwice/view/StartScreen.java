@@ -3,6 +3,7 @@ package org.marktwice.view;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -71,6 +72,7 @@ final class StartScreen implements Screen {
     private final JTextField learner = new JTextField(14);
     private final JLabel title = Look.label("", Style.TITLE);
     private final JLabel facts = Look.quiet("", Style.NOTE);
+    private final JTextArea idea = Look.prose("", Style.STRONG, Ink.INK);
     private final JTextArea brief = Look.prose("", Style.BODY, Ink.INK);
     private final JTextArea notes = Look.prose("", Style.NOTE, Ink.QUIET);
     private final JLabel mark = Look.label("", Style.STRONG);
@@ -195,10 +197,11 @@ final class StartScreen implements Screen {
 
     private JComponent detail() {
         Card card = new Card(new MigLayout(
-                "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]12[grow,fill]12[]8[]20[]"));
+                "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]12[grow,fill]12[]6[]8[]20[]"));
         card.add(title);
         card.add(facts);
         card.add(picture, "growy, hmin 0, w 200lp:680lp:680lp, alignx center, gapy 12 12");
+        card.add(idea, "growx, wmin 0, wmax 720lp, hidemode 3");
         card.add(brief, "growx, wmin 0, wmax 720lp");
         card.add(notes, "growx, wmin 0, wmax 720lp");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12, fillx"));
@@ -245,6 +248,8 @@ final class StartScreen implements Screen {
             LearnerFolder.Standing standing = exercises.standing(s);
             title.setText(s.title());
             facts.setText("Level " + s.level() + " · " + Exercises.stages(s) + " · " + Exercises.stuff(s));
+            idea.setText(s.idea().isEmpty() ? "" : "New here: " + lower(s.idea()) + ".");
+            idea.setVisible(!s.idea().isEmpty());
             brief.setText(s.brief());
             notes.setText(note(s, standing));
             picture.show(s);
@@ -256,6 +261,11 @@ final class StartScreen implements Screen {
             fault.setVisible(canHaveFaults(s));
             sheet.setVisible(standing.best().isPresent());
         });
+        deeds.forEach(Deed::refresh);
+    }
+
+    private static String lower(String words) {
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String note(Scenario scenario, LearnerFolder.Standing standing) {

@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -61,10 +63,13 @@ class RoundTripTest {
                     some.title(),
                     1 + i % 9,
                     some.brief(),
+                    some.flip() ? "" : some.title(),
                     sample.stages(),
                     some.practice(),
                     sample.drawing(),
                     some.boards("any-" + i),
+                    Optional.empty(),
+                    some.flip() ? OptionalInt.empty() : OptionalInt.of(1 + i),
                     "");
             byte[] bytes = ScenarioWriter.bytes(scenario);
             assertThat(SchemaTest.SCENARIO.validate(new String(bytes, StandardCharsets.UTF_8), InputFormat.JSON))

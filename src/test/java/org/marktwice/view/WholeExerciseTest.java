@@ -91,6 +91,8 @@ class WholeExerciseTest {
         assertThat(at.title()).isEqualTo("Peg rail: mark sheet");
         at.click("exercises-button");
         at.until("the best mark", () -> at.showing("best-sheet"));
+        at.click("best-sheet");
+        at.until("its sheet", () -> at.title().equals("Peg rail: mark sheet"));
     }
 
     @Test

@@ -17,6 +17,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.rulebook.Rule;
@@ -71,6 +72,31 @@ final class TaskPane extends JPanel {
         return card;
     }
 
+    private JComponent idea() {
+        JTextField idea = new JTextField(20);
+        idea.setName("idea");
+        idea.setToolTipText("In a few words: what this exercise has that the ones before it had not");
+        idea.getAccessibleContext().setAccessibleName("What is new in this exercise");
+        Runnable take = () -> {
+            String words = idea.getText().strip().replaceAll("\\p{Cntrl}", " ");
+            int most = Scenario.LONGEST_IDEA;
+            model.edit(draft().teaching(words.length() > most ? words.substring(0, most) : words));
+        };
+        idea.addActionListener(e -> take.run());
+        idea.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                take.run();
+            }
+        });
+        shows.add(() -> {
+            if (idea.getText().strip().equals(draft().idea())) return;
+            idea.setText(draft().idea());
+            idea.setCaretPosition(0);
+        });
+        return idea;
+    }
+
     private JComponent asked() {
         Card card = card("What is asked");
         Choice<Integer> level = new Choice<>("level", "Level", l -> "Level " + l, l -> model.edit(draft().atLevel(l)));
@@ -98,6 +124,7 @@ final class TaskPane extends JPanel {
         around.setBorder(javax.swing.UIManager.getBorder("TextField.border"));
         card.add(Look.quiet("Brief", Style.BODY), "top");
         card.add(around, "growx, wmin 0");
+        line(card, "New in it", idea());
         card.add(Look.quiet("Stages", Style.BODY), "top");
         card.add(stages(), "wmin 0");
         Choice<Guidance> told =
