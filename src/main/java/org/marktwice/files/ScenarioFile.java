@@ -17,7 +17,18 @@ import org.marktwice.timber.Board;
 /** Reads scenarios ({@code *.scenario.json}). */
 public final class ScenarioFile {
     private static final List<String> KNOWN = List.of(
-            "format", "id", "title", "level", "brief", "idea", "stages", "practice", "drawing", "boards", "stock", "minutes");
+            "format",
+            "id",
+            "title",
+            "level",
+            "brief",
+            "idea",
+            "stages",
+            "practice",
+            "drawing",
+            "boards",
+            "stock",
+            "minutes");
 
     private ScenarioFile() {}
 

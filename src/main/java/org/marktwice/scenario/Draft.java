@@ -173,7 +173,8 @@ public record Draft(
     public Optional<Scenario> bare() {
         if (!gaps().isEmpty()) return Optional.empty();
         return drawing()
-                .map(d -> new Scenario(named(), title, level, brief, idea, stages, practice, d, boards, stock, minutes, ""));
+                .map(d -> new Scenario(
+                        named(), title, level, brief, idea, stages, practice, d, boards, stock, minutes, ""));
     }
 
     /** Its id, or what follows from its title. */
@@ -242,7 +243,8 @@ public record Draft(
 
     /** Boards given one by one. */
     public Draft onBoards(List<Board> other) {
-        return new Draft(id, title, level, brief, idea, stages, minutes, practice, parts, joints, Optional.empty(), other);
+        return new Draft(
+                id, title, level, brief, idea, stages, minutes, practice, parts, joints, Optional.empty(), other);
     }
 
     /** With a part in the place of the one at this index. */

@@ -45,8 +45,8 @@ final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario>
 
     private String spoken() {
         String mark = exercises.mark(scenario);
-        return "Level " + scenario.level() + ", " + scenario.title() + (scenario.idea().isEmpty() ? "" : ", " + scenario.idea())
-                + (mark.isEmpty() ? "" : ", " + mark);
+        return "Level " + scenario.level() + ", " + scenario.title()
+                + (scenario.idea().isEmpty() ? "" : ", " + scenario.idea()) + (mark.isEmpty() ? "" : ", " + mark);
     }
 
     @Override

@@ -36,7 +36,11 @@ class DraftFileTest {
                 .with(Figure.WIDTH, 210.5)
                 .with(Figure.FROM_LEFT, null)
                 .with(Figure.FROM_BOTTOM, -3.0);
-        comesBack(Draft.BLANK.plusPart(part).titled("Half").teaching("Halves that fit").taking(OptionalInt.of(25)));
+        comesBack(Draft.BLANK
+                .plusPart(part)
+                .titled("Half")
+                .teaching("Halves that fit")
+                .taking(OptionalInt.of(25)));
     }
 
     @Test

@@ -102,7 +102,8 @@ public final class Snapshots {
         SwingUtilities.invokeAndWait(() -> doDeed(window[0], ReplayScreen.WHY));
         shoot(window[0], "replay-why" + suffix);
         SwingUtilities.invokeAndWait(walk::exercises);
-        SwingUtilities.invokeAndWait(() -> ((StartScreen) java.util.Objects.requireNonNull(window[0].screen())).select(scenario));
+        SwingUtilities.invokeAndWait(
+                () -> ((StartScreen) java.util.Objects.requireNonNull(window[0].screen())).select(scenario));
         shoot(window[0], "start-marked" + suffix);
         for (JDialog dialog : List.of(dialog(KeySheet::keys, window[0]), dialog(KeySheet::cautions, window[0]))) {
             dialogShot(dialog, dialog.getName().replace(' ', '-').toLowerCase(Locale.ROOT) + suffix);
