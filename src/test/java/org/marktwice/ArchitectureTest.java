@@ -52,10 +52,11 @@ class ArchitectureTest {
         arrows.put("files", List.of("timber", "drawing", "scenario", "bench"));
         arrows.put("picture", engine);
         arrows.put("quiz", and(engine, "files", "picture"));
-        arrows.put("classroom", and(engine, "files", "picture", "quiz"));
-        arrows.put("print", and(engine, "files", "picture", "quiz", "classroom"));
-        arrows.put("view", and(engine, "files", "picture", "quiz", "classroom", "print"));
-        arrows.put("cli", and(engine, "files", "picture", "quiz", "classroom", "print", "view"));
+        arrows.put("feedback", and(engine, "picture"));
+        arrows.put("classroom", and(engine, "files", "picture", "feedback", "quiz"));
+        arrows.put("print", and(engine, "files", "picture", "feedback", "quiz", "classroom"));
+        arrows.put("view", and(engine, "files", "picture", "feedback", "quiz", "classroom", "print"));
+        arrows.put("cli", and(engine, "files", "picture", "feedback", "quiz", "classroom", "print", "view"));
         return arrows;
     }
 
@@ -101,7 +102,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule THE_ENGINE_DRAWS_NOTHING = noClasses()
             .that()
-            .resideInAnyPackage(below("picture", "quiz", "classroom", "print"))
+            .resideInAnyPackage(below("picture", "feedback", "quiz", "classroom", "print"))
             .should()
             .dependOnClassesThat(
                     resideInAnyPackage("java.awt..").and(not(resideInAnyPackage(Point2D.class.getPackageName()))));

@@ -2,12 +2,12 @@ package org.marktwice.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.scenario.Scenario;
-import org.marktwice.view.SheetModel;
 
 /** What the program shows where it can open no window: an attempt of the shipped exercises, marked. */
 final class Demo {

@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Set;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.scenario.Scenario;
-import org.marktwice.view.SheetModel;
 
 /** A mark sheet on paper: what a teacher hands back. */
 final class MarkSheetText {

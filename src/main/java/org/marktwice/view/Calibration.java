@@ -1,6 +1,7 @@
 package org.marktwice.view;
 
 import java.util.List;
+import org.marktwice.feedback.SheetModel;
 
 /**
  * How a learner's estimates have fared, attempt by attempt. It is computed from the attempts in the learner's folder, like

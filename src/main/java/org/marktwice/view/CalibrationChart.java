@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import javax.swing.JComponent;
 import org.marktwice.advice.Option;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Calibration.Point;
 import org.marktwice.view.Look.Style;

@@ -3,6 +3,7 @@ package org.marktwice.view;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look.Style;
 

@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look.Style;
 

@@ -14,6 +14,7 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Part;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.JobPicture;
 import org.marktwice.rulebook.Verdict;

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Attempt;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;

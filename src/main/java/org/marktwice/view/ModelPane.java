@@ -13,12 +13,14 @@ import org.marktwice.advice.Options;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Placing;
+import org.marktwice.feedback.Pictures;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
+import org.marktwice.picture.Lie;
 import org.marktwice.rulebook.ExplanationWords;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.bench.BoardView;
-import org.marktwice.view.bench.Lie;
 import org.marktwice.view.bench.UnrolledView;
 
 /** The model answer for one board, and, where it is asked for, why it is the best. */

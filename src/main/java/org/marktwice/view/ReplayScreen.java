@@ -12,9 +12,14 @@ import net.miginfocom.swing.MigLayout;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
+import org.marktwice.feedback.ActionWords;
+import org.marktwice.feedback.Pictures;
+import org.marktwice.feedback.ReplayModel;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
+import org.marktwice.picture.Lie;
 import org.marktwice.rulebook.Cautions;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Commands.Command;
@@ -22,7 +27,6 @@ import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.bench.BoardView;
-import org.marktwice.view.bench.Lie;
 import org.marktwice.view.bench.UnrolledView;
 
 /** Every action of an attempt, one after another: the board as it was, and beside it as the model answer has it. */

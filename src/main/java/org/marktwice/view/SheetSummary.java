@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.scenario.Practice;

@@ -16,6 +16,8 @@ import javax.accessibility.AccessibleValue;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
+import org.marktwice.feedback.ReplayModel;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look.Style;
 

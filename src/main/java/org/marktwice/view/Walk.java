@@ -18,6 +18,8 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.feedback.ReplayModel;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;

@@ -23,11 +23,11 @@ import org.marktwice.timber.Stuff;
 import org.marktwice.timber.Surface;
 
 /** Small jobs for the tests of the screens. */
-final class Jobs {
+public final class Jobs {
     private Jobs() {}
 
     /** One planed board without knots, for one part without joints; undo granted. */
-    static Scenario oneBoard() {
+    public static Scenario oneBoard() {
         Size size = new Size(300, 120, 18);
         Part part = new Part(
                 "shelf",

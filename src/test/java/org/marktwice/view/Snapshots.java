@@ -21,6 +21,7 @@ import javax.swing.JDialog;
 import javax.swing.SwingUtilities;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.bench.BenchCommands;
 

@@ -16,6 +16,7 @@ import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.fit.TrueLines;
+import org.marktwice.picture.Lie;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Surface;

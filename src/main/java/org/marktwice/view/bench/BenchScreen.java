@@ -23,6 +23,7 @@ import org.marktwice.bench.Marker;
 import org.marktwice.bench.Tool;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
+import org.marktwice.picture.Lie;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Commands;
 import org.marktwice.view.Commands.Command;

@@ -25,6 +25,7 @@ import org.marktwice.picture.Figures;
 import org.marktwice.picture.FormShown;
 import org.marktwice.picture.Isometric;
 import org.marktwice.picture.IsometricPainter;
+import org.marktwice.picture.Lie;
 import org.marktwice.picture.SurfaceFrame;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.timber.Board;

@@ -7,6 +7,7 @@ import org.marktwice.advice.Option;
 import org.marktwice.advice.Options;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Placing;
+import org.marktwice.picture.Lie;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.SurfacePoint;

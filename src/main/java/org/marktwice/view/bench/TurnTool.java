@@ -9,6 +9,7 @@ import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
+import org.marktwice.picture.Lie;
 import org.marktwice.scenario.Practice;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;

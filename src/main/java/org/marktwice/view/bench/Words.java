@@ -9,6 +9,7 @@ import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Turn;
+import org.marktwice.picture.Lie;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.GradedKnot;
 import org.marktwice.timber.JoineryClass;

@@ -14,6 +14,7 @@ import org.marktwice.bench.Reason;
 import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
+import org.marktwice.picture.Lie;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 

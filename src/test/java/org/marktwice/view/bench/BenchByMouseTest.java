@@ -17,6 +17,7 @@ import org.marktwice.bench.Reason;
 import org.marktwice.bench.Tool;
 import org.marktwice.bench.ToolReading;
 import org.marktwice.drawing.Direction;
+import org.marktwice.picture.Lie;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.Trace;
 

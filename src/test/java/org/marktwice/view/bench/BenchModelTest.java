@@ -10,6 +10,7 @@ import org.marktwice.Fixtures;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.Mark;
+import org.marktwice.picture.Lie;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Surface;

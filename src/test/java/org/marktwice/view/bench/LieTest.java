@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.marktwice.Fixtures;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Turn;
+import org.marktwice.picture.Lie;
 import org.marktwice.timber.Surface;
 
 class LieTest {

@@ -12,6 +12,7 @@ import org.marktwice.bench.BoardState;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.Tool;
 import org.marktwice.drawing.Placing;
+import org.marktwice.picture.Lie;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;

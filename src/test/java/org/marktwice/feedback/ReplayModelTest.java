@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,6 +12,7 @@ import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Samples;
 
 class ReplayModelTest {
     private final Scenario scenario = Samples.scenario("porch-shelf");

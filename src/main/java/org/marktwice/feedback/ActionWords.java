@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import java.util.Locale;
 import java.util.Map;
@@ -17,14 +17,14 @@ import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
 /** What was done, as one would say it at the bench. */
-final class ActionWords {
+public final class ActionWords {
     private final Scenario scenario;
 
-    ActionWords(Scenario scenario) {
+    public ActionWords(Scenario scenario) {
         this.scenario = scenario;
     }
 
-    String of(Action action) {
+    public String of(Action action) {
         if (action instanceof Action.OnBoard on) return "Board " + on.board() + ": " + onBoard(on);
         if (action instanceof Action.RubOut rub) return "Rubbed out the pencil of step " + rub.step();
         if (action instanceof Action.Undo) return "Took the last step back";
@@ -122,12 +122,12 @@ final class ActionWords {
         return scenario.drawing().part(id).map(p -> p.name()).orElse(id);
     }
 
-    static String point(SurfacePoint p) {
+    public static String point(SurfacePoint p) {
         return String.format(
                 Locale.ROOT, "%s (%s, %s)", p.surface().spoken(), SheetModel.number(p.u()), SheetModel.number(p.v()));
     }
 
-    static String facing(Map<Surface, Direction> facing) {
+    public static String facing(Map<Surface, Direction> facing) {
         return facing.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .map(e -> e.getKey().spoken() + " to the " + e.getValue().id())
@@ -139,7 +139,7 @@ final class ActionWords {
         return trim == null ? "" : ", " + mm(trim.mm()) + " off " + trim.end().spoken();
     }
 
-    static String mm(double value) {
+    public static String mm(double value) {
         return SheetModel.number(value) + " mm";
     }
 }

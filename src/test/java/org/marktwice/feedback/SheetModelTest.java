@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -18,6 +18,7 @@ import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.rulebook.Verdict;
+import org.marktwice.view.Samples;
 
 class SheetModelTest {
     private final SheetModel flawed = Samples.sheet("porch-shelf", "flawed");

@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import java.util.ArrayList;
 import java.util.List;

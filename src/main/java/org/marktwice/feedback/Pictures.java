@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,16 +12,16 @@ import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Lie;
 import org.marktwice.picture.Struck;
 import org.marktwice.timber.Surface;
-import org.marktwice.view.bench.Lie;
 
 /** What mark sheet and replay show of a board: as the learner left it, and as the model answer has it. */
-final class Pictures {
+public final class Pictures {
     private Pictures() {}
 
     /** The board with all that was marked on it, its offcuts shaded and its cuts laid on where it is placed. */
-    static BoardPicture learners(Bench bench, BoardState state) {
+    public static BoardPicture learners(Bench bench, BoardState state) {
         String written = state.named()
                 .flatMap(n -> bench.scenario().drawing().part(n.part()))
                 .map(Part::name)
@@ -37,12 +37,12 @@ final class Pictures {
                         .toList());
     }
 
-    static Optional<Placing> placed(Bench bench, BoardState state) {
+    public static Optional<Placing> placed(Bench bench, BoardState state) {
         return state.setAside().isPresent() ? Optional.empty() : bench.placing(state);
     }
 
     /** The board marked, turned and trimmed as the model answer has it. */
-    static BoardPicture model(Option option) {
+    public static BoardPicture model(Option option) {
         Placing placing = option.placing();
         BoardState state =
                 new BoardState(placing.board(), marks(placing), null, null, null, List.of(), List.of(), List.of());
@@ -71,17 +71,17 @@ final class Pictures {
                 .findFirst();
     }
 
-    static Lie lie(Placing placing) {
+    public static Lie lie(Placing placing) {
         return Lie.of(placing.turn(), placing.part());
     }
 
     /** How the learner's board lies: as it is placed, else face 1 up. */
-    static Lie lie(Bench bench, BoardState state) {
+    public static Lie lie(Bench bench, BoardState state) {
         return placed(bench, state).map(Pictures::lie).orElse(Lie.FIRST);
     }
 
     /** The surface that an action was done on; empty where it was none. */
-    static Optional<Surface> touched(Action action) {
+    public static Optional<Surface> touched(Action action) {
         if (action instanceof Action.FaceSide a) return Optional.of(a.on());
         if (action instanceof Action.FaceEdge a) return Optional.of(a.on());
         if (action instanceof Action.Name a) return Optional.of(a.at().surface());
@@ -93,7 +93,7 @@ final class Pictures {
     }
 
     /** How a board lies in the job, in words: which surfaces look where, and what comes off. */
-    static String placed(Placing placing) {
+    public static String placed(Placing placing) {
         StringBuilder words = new StringBuilder(placing.part().name());
         words.append(": ").append(ActionWords.facing(placing.turn().named()));
         for (Surface end : List.of(Surface.END_1, Surface.END_2)) {
@@ -108,7 +108,7 @@ final class Pictures {
     }
 
     /** How near the nearest knot comes to a cut, in words. */
-    static String clearance(Option option) {
+    public static String clearance(Option option) {
         return option.nearest()
                 .map(n -> "Nearest: " + SheetModel.knot(n.knot()) + ", " + SheetModel.fixed(n.clearance(), 1)
                         + " mm clear of the joint, " + SheetModel.fixed(n.margin(), 1) + " wanted")

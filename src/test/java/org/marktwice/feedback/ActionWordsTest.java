@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -18,6 +18,7 @@ import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
+import org.marktwice.view.Jobs;
 
 class ActionWordsTest {
     private static final SurfacePoint HERE = new SurfacePoint(Surface.FACE_1, 10, 20.5);

@@ -1,4 +1,4 @@
-package org.marktwice.view.bench;
+package org.marktwice.picture;
 
 import java.util.List;
 import org.joml.Matrix3d;
@@ -82,7 +82,7 @@ public record Lie(Surface up, Surface near) {
      * thickness looks up and its width to the front, always towards left, front or top, so that the view gives nothing
      * away about which surface the drawing wants there.
      */
-    static List<Direction> seenFrom(Part part) {
+    public static List<Direction> seenFrom(Part part) {
         return List.of(
                 towardsLearner(part.thickness().ordinal()),
                 towardsLearner(part.width().ordinal()));

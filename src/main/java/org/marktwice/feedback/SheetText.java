@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,12 +7,12 @@ import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.PracticeWords;
 
 /** A mark sheet as plain text, to keep, print or hand over. */
-final class SheetText {
+public final class SheetText {
     private static final int WIDTH = 92;
 
     private SheetText() {}
 
-    static String of(SheetModel model, String learner) {
+    public static String of(SheetModel model, String learner) {
         List<String> out = new ArrayList<>();
         out.add(model.scenario().title() + ", level " + model.scenario().level());
         out.add("Learner: " + learner);

@@ -1,4 +1,4 @@
-package org.marktwice.view;
+package org.marktwice.feedback;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -109,7 +109,7 @@ public final class SheetModel {
         return of(situation.bench(), RuleBook.judge(situation));
     }
 
-    static SheetModel of(Bench bench, MarkSheet sheet) {
+    public static SheetModel of(Bench bench, MarkSheet sheet) {
         return new SheetModel(bench, sheet);
     }
 
@@ -154,7 +154,7 @@ public final class SheetModel {
     }
 
     /** One step down in guidance; empty where there is none that a learner may choose. */
-    static Optional<Practice.Guidance> lessHelp(Practice.Guidance from) {
+    public static Optional<Practice.Guidance> lessHelp(Practice.Guidance from) {
         return switch (from) {
             case EACH_STEP -> Optional.of(Practice.Guidance.EACH_PART);
             case EACH_PART -> Optional.of(Practice.Guidance.AT_HAND_IN);
@@ -321,7 +321,7 @@ public final class SheetModel {
     }
 
     /** What became of a board: its part, set aside, or not named. */
-    String role(BoardState board) {
+    public String role(BoardState board) {
         if (board.setAside().isPresent()) return "set aside";
         return board.named()
                 .flatMap(n -> scenario().drawing().part(n.part()))
@@ -335,12 +335,12 @@ public final class SheetModel {
     }
 
     /** A knot's name in a sentence: {@code knot 2}. */
-    static String knot(String id) {
+    public static String knot(String id) {
         return "knot " + id.replaceFirst("^k(?=\\d)", "");
     }
 
     /** A measured figure against its limit; a limit of 0 goes without saying; empty where there is no figure. */
-    static String figure(Finding.@Nullable Measured measured) {
+    public static String figure(Finding.@Nullable Measured measured) {
         if (measured == null) return "";
         String value = amount(measured.value(), measured.unit());
         if (measured.limit() == 0) return value;
@@ -359,12 +359,12 @@ public final class SheetModel {
         };
     }
 
-    static String fixed(double value, int places) {
+    public static String fixed(double value, int places) {
         return String.format(Locale.ROOT, "%." + places + "f", value);
     }
 
     /** As few places as tell it to a hundredth. */
-    static String number(double value) {
+    public static String number(double value) {
         String text = fixed(Math.round(value * 100) / 100.0 + 0.0, 2);
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
