@@ -124,7 +124,7 @@ public final class SurfacePainter {
         }
 
         private void glow(Shape path) {
-            g.setColor(palette.of(Ink.PANEL, 0.55));
+            g.setColor(Palette.LIGHT.of(Ink.PANEL, 0.55));
             g.setStroke(new BasicStroke((float) (6 * px), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             g.draw(path);
             g.setColor(palette.of(Ink.ACTION, 0.35));

@@ -128,7 +128,7 @@ final class HeaderPanel extends JPanel {
         private boolean current;
 
         StageCell(Stage stage) {
-            super(new MigLayout("insets 0, gapy 1lp, wrap 1", "[72lp!]"));
+            super(new MigLayout("insets 0, gapy 1lp, wrap 1", "[72lp!,fill]"));
             this.stage = stage;
             this.title = Look.label(stage.title(), Style.BODY);
             setName("stage-" + stage.id());

@@ -242,7 +242,7 @@ final class StrikePainter {
             Path2D.Double shape = new Path2D.Double();
             for (SurfacePoint at : waste.outline()) add(shape, p.toView(at));
             shape.closePath();
-            g.setColor(palette.of(Ink.PANEL, 0.45));
+            g.setColor(Palette.LIGHT.of(Ink.PANEL, 0.45));
             g.fill(shape);
             float[] dash = {Look.px(5), Look.px(3)};
             g.setStroke(new BasicStroke(Look.px(2), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
@@ -256,7 +256,7 @@ final class StrikePainter {
         var lies = Struck.line(line, view.board(), knife ? Marker.KNIFE : Marker.PENCIL);
         Line2D.Double shape = new Line2D.Double(patch.toView(lies.from()), patch.toView(lies.to()));
         g.setStroke(new BasicStroke(Look.px(4)));
-        g.setColor(palette.of(Ink.PANEL, 0.7));
+        g.setColor(Palette.LIGHT.of(Ink.PANEL, 0.7));
         g.draw(shape);
         g.setStroke(new BasicStroke(knife ? Look.px(1) * 1.4f : Look.px(2)));
         g.setColor(palette.of(knife ? Ink.KNIFE : Ink.PENCIL));
