@@ -77,9 +77,14 @@ final class HandInScreen implements Screen {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         JButton backButton = new JButton(back);
         backButton.setName("back");
-        whole.add(Bar.top("Hand in", scenario.title() + ", level " + scenario.level(), backButton));
+        JButton skipButton = new JButton(skip);
+        skipButton.setName("skip");
+        JButton handInButton = Look.primary(new JButton(handIn));
+        handInButton.setName("hand-in");
+        String note = scenario.title() + ", level " + scenario.level();
+        whole.add(Bar.top("Hand in", note, backButton, skipButton, handInButton));
         JPanel centred = new JPanel(new MigLayout("insets 24, fill", "push[grow,fill,920lp::1120lp]push", "[top]"));
-        centred.add(card(skip), "growx, wmin 0");
+        centred.add(card(), "growx, wmin 0");
         JScrollPane scroll = new JScrollPane(
                 centred,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
@@ -93,8 +98,8 @@ final class HandInScreen implements Screen {
         return whole;
     }
 
-    private JComponent card(Deed skip) {
-        Card card = new Card(new MigLayout("insets 28 32 28 32, gap 0, wrap 1", "[grow,fill]", "[]6[]24[]28[]16[]"));
+    private JComponent card() {
+        Card card = new Card(new MigLayout("insets 28 32 28 32, gap 0, wrap 1", "[grow,fill]", "[]6[]24[]24[]"));
         card.add(Look.label("Where do you expect to lose marks?", Style.TITLE));
         card.add(
                 Look.prose(
@@ -103,7 +108,8 @@ final class HandInScreen implements Screen {
                         Style.BODY,
                         Ink.QUIET),
                 "wmin 0");
-        JPanel stages = new JPanel(new MigLayout("insets 0, gap 32 0, fillx", "[grow 1,fill,sg stage]"));
+        JPanel stages = new JPanel(new MigLayout(
+                "insets 0, gap 40 24, wrap " + (scenario.stages().size() > 3 ? 3 : 4), "[fill]"));
         stages.setOpaque(false);
         stages.add(parts(), "aligny top, wmin 0");
         byStage().forEach((stage, rules) -> stages.add(column(stage, rules), "aligny top, wmin 0"));
@@ -111,15 +117,6 @@ final class HandInScreen implements Screen {
         card.add(
                 Look.prose("What is judged here is your decisions. " + Cautions.ALL.get(0), Style.NOTE, Ink.QUIET),
                 "wmin 0");
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12", "[][]"));
-        buttons.setOpaque(false);
-        JButton handInButton = Look.primary(new JButton(handIn));
-        handInButton.setName("hand-in");
-        JButton skipButton = new JButton(skip);
-        skipButton.setName("skip");
-        buttons.add(handInButton);
-        buttons.add(skipButton);
-        card.add(buttons);
         return card;
     }
 
@@ -132,14 +129,19 @@ final class HandInScreen implements Screen {
         return found;
     }
 
+    private static JCheckBox box(String name, String words) {
+        JCheckBox box = new JCheckBox(words);
+        box.setName(name);
+        box.setOpaque(false);
+        return box;
+    }
+
     private JComponent parts() {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1", "[grow,fill]", "[]10[top]"));
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 4, wrap 1", "[grow,fill]", "[]8[top]"));
         column.setOpaque(false);
         column.add(Look.quiet("WHICH PARTS", Style.HEADING));
         for (Part part : scenario.drawing().parts()) {
-            JCheckBox box = new JCheckBox(part.name());
-            box.setName("part-" + part.id());
-            box.setOpaque(false);
+            JCheckBox box = box("part-" + part.id(), part.name());
             partBoxes.put(part.id(), box);
             column.add(box, "wmin 0");
         }
@@ -147,13 +149,11 @@ final class HandInScreen implements Screen {
     }
 
     private JComponent column(Stage stage, List<Rule> rules) {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 8, wrap 1", "[grow,fill]", "[]10[top]"));
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 4, wrap 1", "[grow,fill]", "[]8[top]"));
         column.setOpaque(false);
         column.add(Look.quiet(stage.title().toUpperCase(java.util.Locale.ROOT), Style.HEADING));
         for (Rule rule : rules) {
-            JCheckBox box = new JCheckBox(Texts.of(rule.id()).title());
-            box.setName(rule.id());
-            box.setOpaque(false);
+            JCheckBox box = box(rule.id(), Texts.of(rule.id()).title());
             box.getAccessibleContext()
                     .setAccessibleDescription(Texts.of(rule.id()).why());
             boxes.put(rule.id(), box);

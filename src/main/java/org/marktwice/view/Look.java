@@ -26,6 +26,7 @@ import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
 import net.miginfocom.layout.PlatformDefaults;
+import javax.swing.text.DefaultCaret;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.Palette;
 
@@ -145,7 +146,10 @@ public final class Look {
 
     /** Text that wraps, to be read and not written; it can be focused and read out, and selected to copy. */
     public static JTextArea prose(String text, Style style, Ink ink) {
-        JTextArea area = new JTextArea(text);
+        JTextArea area = new JTextArea();
+        // Before the text is set: a caret at its end would scroll whatever the words lie in to there.
+        ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        area.setText(text);
         area.setEditable(false);
         area.setFocusable(false);
         area.setLineWrap(true);

@@ -63,10 +63,7 @@ public final class Snapshots {
         Path home = Files.createTempDirectory("marktwice");
         LearnerFolder learner = new LearnerFolder(home);
         learner.save(new Settings("P07", dark, density, false));
-        Scenario scenario = Shelf.scenarios().stream()
-                .filter(s -> s.id().equals("porch-shelf"))
-                .findFirst()
-                .orElseThrow();
+        Scenario scenario = named("porch-shelf");
         Clock clock = Clock.fixed(Instant.parse("2026-01-12T09:30:00Z"), ZoneOffset.UTC);
         MainWindow[] window = new MainWindow[1];
         SwingUtilities.invokeAndWait(() -> {
@@ -103,6 +100,11 @@ public final class Snapshots {
         SwingUtilities.invokeAndWait(() -> doDeed(window[0], ReplayScreen.WHY));
         shoot(window[0], "replay-why" + suffix);
         SwingUtilities.invokeAndWait(walk::exercises);
+        SwingUtilities.invokeAndWait(() -> walk.begin(named("jar-shelf")));
+        shoot(window[0], "bench-set-out" + suffix);
+        SwingUtilities.invokeAndWait(walk::toHandIn);
+        shoot(window[0], "hand-in-set-out" + suffix);
+        SwingUtilities.invokeAndWait(walk::exercises);
         SwingUtilities.invokeAndWait(
                 () -> ((StartScreen) java.util.Objects.requireNonNull(window[0].screen())).select(scenario));
         shoot(window[0], "start-marked" + suffix);
@@ -110,6 +112,13 @@ public final class Snapshots {
             dialogShot(dialog, dialog.getName().replace(' ', '-').toLowerCase(Locale.ROOT) + suffix);
         }
         SwingUtilities.invokeAndWait(walk::close);
+    }
+
+    private static Scenario named(String id) {
+        return Shelf.scenarios().stream()
+                .filter(s -> s.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static JDialog dialog(Function<Frame, JDialog> made, MainWindow owner) throws Exception {

@@ -101,6 +101,20 @@ class WindowTest {
     }
 
     @Test
+    void theKeySheetIsReadToItsEndByKeys() {
+        at.key(KeyEvent.VK_F1);
+        var bar = at.window.dialog("Keys").scrollPane("sheet").verticalScrollBar().target();
+        int page = AtTheWindow.onScreen(bar::getVisibleAmount);
+        assertThat(AtTheWindow.onScreen(bar::getValue)).isZero();
+        at.key(KeyEvent.VK_PAGE_DOWN);
+        assertThat(AtTheWindow.onScreen(bar::getValue)).isBetween(page / 2, page);
+        at.key(KeyEvent.VK_DOWN);
+        at.keys(KeyEvent.VK_PAGE_UP, KeyEvent.VK_PAGE_UP);
+        assertThat(AtTheWindow.onScreen(bar::getValue)).isZero();
+        at.key(KeyEvent.VK_ESCAPE);
+    }
+
+    @Test
     void whoIsLearningGoesOnTheAttempt() {
         at.window.textBox("learner").enterText("P 12");
         at.key(KeyEvent.VK_ENTER);

@@ -28,6 +28,9 @@ import org.marktwice.view.Session;
  * and what was last said. To be used from the event thread alone.
  */
 public final class BenchModel {
+    private static final Note BEGIN =
+            Note.plain("Choose a tool by its word or its key, then point at the board. F1 lists every key.");
+
     private final Session session;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<String, Lie> lies = new HashMap<>();
@@ -283,7 +286,7 @@ public final class BenchModel {
     public Note line() {
         if (!said.words().isEmpty()) return said;
         return aim().map(a -> Note.plain(Words.capital(Words.pointed(board(), a))))
-                .orElse(Note.SILENT);
+                .orElse(session.bench().steps() == 0 ? BEGIN : Note.SILENT);
     }
 
     /** Forgets what was said, so that the line names what is pointed at again. */
