@@ -108,8 +108,8 @@ final class HandInScreen implements Screen {
                         Style.BODY,
                         Ink.QUIET),
                 "wmin 0");
-        JPanel stages = new JPanel(new MigLayout(
-                "insets 0, gap 40 24, wrap " + (scenario.stages().size() > 3 ? 3 : 4), "[fill]"));
+        JPanel stages = new JPanel(
+                new MigLayout("insets 0, gap 40 24, wrap " + (scenario.stages().size() > 3 ? 3 : 4), "[fill]"));
         stages.setOpaque(false);
         stages.add(parts(), "aligny top, wmin 0");
         byStage().forEach((stage, rules) -> stages.add(column(stage, rules), "aligny top, wmin 0"));

@@ -26,7 +26,8 @@ final class KeySheet {
     private KeySheet() {}
 
     static JDialog keys(Frame owner) {
-        Column columns = new Column(new MigLayout("insets 0, gap 40 0, fillx", "[grow,fill,sg][grow,fill,sg]", "[top]"));
+        Column columns =
+                new Column(new MigLayout("insets 0, gap 40 0, fillx", "[grow,fill,sg][grow,fill,sg]", "[top]"));
         JPanel left = column();
         JPanel right = column();
         for (Place place : Place.values()) {
@@ -113,8 +114,8 @@ final class KeySheet {
         JScrollBar bar = scroll.getVerticalScrollBar();
         dialog.getRootPane()
                 .registerKeyboardAction(
-                        e -> bar.setValue(bar.getValue()
-                                + way * (page ? bar.getBlockIncrement(way) : bar.getUnitIncrement(way))),
+                        e -> bar.setValue(
+                                bar.getValue() + way * (page ? bar.getBlockIncrement(way) : bar.getUnitIncrement(way))),
                         KeyStroke.getKeyStroke(key),
                         JComponent.WHEN_IN_FOCUSED_WINDOW);
     }

@@ -25,8 +25,8 @@ import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
-import net.miginfocom.layout.PlatformDefaults;
 import javax.swing.text.DefaultCaret;
+import net.miginfocom.layout.PlatformDefaults;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.Palette;
 

@@ -103,7 +103,8 @@ class WindowTest {
     @Test
     void theKeySheetIsReadToItsEndByKeys() {
         at.key(KeyEvent.VK_F1);
-        var bar = at.window.dialog("Keys").scrollPane("sheet").verticalScrollBar().target();
+        var bar =
+                at.window.dialog("Keys").scrollPane("sheet").verticalScrollBar().target();
         int page = AtTheWindow.onScreen(bar::getVisibleAmount);
         assertThat(AtTheWindow.onScreen(bar::getValue)).isZero();
         at.key(KeyEvent.VK_PAGE_DOWN);
