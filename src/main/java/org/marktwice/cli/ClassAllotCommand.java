@@ -36,7 +36,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "RACK is a table (*.csv) with a line for each place where a knot shows, columns: board, species, length, width,",
-            "thickness; and where known moisture (12), pith-y and pith-z, or ring (points of one ring on the end:",
+            "thickness; and where known moisture (12), planed-at (as it is now), sawn (surfaces that are not planed), pith-y",
+            "and pith-z, or ring (points of one ring on the end:",
             "\"0 4; 50 9; 100 5\"); knot, on (face-1 …), u, v (the middle of what shows, in the surface's coordinates),",
             "along, across (its size), dead (yes, no). Or JSON, see scenarios/schema/rack.schema.json.",
             "Chalk \"1\" on the face and the edge of each board that you call face-1 and edge-1.",

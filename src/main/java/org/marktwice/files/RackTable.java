@@ -1,6 +1,8 @@
 package org.marktwice.files;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,23 +29,8 @@ import org.marktwice.timber.Surface;
  * is the same as in the line above of the same board may be left empty.
  */
 final class RackTable {
-    private static final List<String> HEAD = List.of(
-            "board",
-            "species",
-            "length",
-            "width",
-            "thickness",
-            "moisture",
-            "pith-y",
-            "pith-z",
-            "ring",
-            "knot",
-            "on",
-            "u",
-            "v",
-            "along",
-            "across",
-            "dead");
+    private static final List<String> HEAD =
+            Stream.of(RackColumn.values()).map(RackColumn::id).toList();
     private static final List<String> NEEDED = List.of("board", "species", "length", "width", "thickness");
 
     private final String name;
@@ -55,13 +42,13 @@ final class RackTable {
     }
 
     /** A board of which more lines may come. */
-    private record Begun(Board.Facts bare, Map<String, List<Showing>> knots) {}
+    private record Begun(Board.Facts bare, CSVRecord first, Map<String, List<Showing>> knots) {}
 
     static RackFile read(String name, byte[] bytes) throws FileRefused {
         RackTable table = new RackTable(name);
         for (CSVRecord line : Tables.read(name, bytes)) {
-            if (table.columns.isEmpty()) table.head(line);
-            else table.line(line);
+            if (!table.columns.isEmpty()) table.line(line);
+            else head(name, line).forEach((column, at) -> table.columns.put(column.id(), at));
         }
         if (table.boards.isEmpty()) throw new FileRefused(name, "there is no board in it");
         if (table.boards.size() > RackFile.MOST) throw new FileRefused(name, "more than " + RackFile.MOST + " boards");
@@ -75,25 +62,35 @@ final class RackTable {
     }
 
     private FileRefused refuse(CSVRecord line, String column, String reason) {
+        return refuse(name, line, column, reason);
+    }
+
+    private static FileRefused refuse(String name, CSVRecord line, String column, String reason) {
         return new FileRefused(name, (int) line.getRecordNumber(), 0, column, reason);
     }
 
-    private void head(CSVRecord line) throws FileRefused {
+    /** Where each column stands. */
+    static Map<RackColumn, Integer> head(String name, CSVRecord line) throws FileRefused {
+        Map<RackColumn, Integer> columns = new EnumMap<>(RackColumn.class);
         for (int i = 0; i < line.size(); i++) {
             String title = line.get(i).strip().toLowerCase(Locale.ROOT);
             if (title.isEmpty()) continue;
-            if (!HEAD.contains(title)) {
+            Optional<RackColumn> column = RackColumn.of(title);
+            if (column.isEmpty()) {
                 String hint = Words.nearest(title, HEAD)
                         .map(n -> "did you mean " + Words.quoted(n) + "?")
                         .orElse("known here are " + Words.allOf(HEAD));
-                throw refuse(line, "", "unknown column " + Words.quoted(title) + ": " + hint);
+                throw refuse(name, line, "", "unknown column " + Words.quoted(title) + ": " + hint);
             }
-            if (columns.put(title, i) != null) throw refuse(line, "", "two columns are called " + Words.quoted(title));
+            if (columns.put(column.get(), i) != null) {
+                throw refuse(name, line, "", "two columns are called " + Words.quoted(title));
+            }
         }
         for (String needed : NEEDED) {
-            if (!columns.containsKey(needed))
-                throw refuse(line, "", "the column " + Words.quoted(needed) + " is missing");
+            if (!columns.containsKey(RackColumn.of(needed).orElseThrow()))
+                throw refuse(name, line, "", "the column " + Words.quoted(needed) + " is missing");
         }
+        return columns;
     }
 
     private String cell(CSVRecord line, String column) {
@@ -114,10 +111,10 @@ final class RackTable {
         }
         Begun begun = boards.get(id);
         if (begun == null) {
-            begun = new Begun(bare(line, id), new LinkedHashMap<>());
+            begun = new Begun(bare(line, id), line, new LinkedHashMap<>());
             boards.put(id, begun);
         } else {
-            again(line, begun.bare());
+            again(line, begun);
         }
         if (!cell(line, "on").isEmpty()) knot(line, begun);
         else if (!cell(line, "knot").isEmpty())
@@ -131,19 +128,25 @@ final class RackTable {
                 number(line, "thickness", Range.SIZE));
         double moisture =
                 cell(line, "moisture").isEmpty() ? RackFile.MOISTURE : number(line, "moisture", Range.PERCENT);
-        return RackFile.facts(id, species(line), size, moisture, moisture, Set.of(Surface.values()), pith(line));
+        double planedAt = cell(line, "planed-at").isEmpty() ? moisture : number(line, "planed-at", Range.PERCENT);
+        return RackFile.facts(id, species(line), size, planedAt, moisture, dressed(line), pith(line));
     }
 
     /** What a later line of a board says about it must agree with its first. */
-    private void again(CSVRecord line, Board.Facts bare) throws FileRefused {
-        double[] sizes = {bare.size().length(), bare.size().width(), bare.size().thickness()};
-        for (int i = 0; i < 3; i++) {
-            String column = NEEDED.get(2 + i);
-            if (cell(line, column).isEmpty() || number(line, column, Range.SIZE) == sizes[i]) continue;
-            throw refuse(line, column, "another size than in the first line of board " + bare.id());
+    private void again(CSVRecord line, Begun begun) throws FileRefused {
+        for (RackColumn column : RackColumn.values()) {
+            String said = cell(line, column.id());
+            if (column == RackColumn.BOARD || !column.isOfTheBoard() || said.isEmpty()) continue;
+            String before = cell(begun.first(), column.id());
+            boolean same = said.equals(before) || Tables.number(said) == Tables.number(before);
+            if (!same) {
+                boolean size =
+                        column == RackColumn.LENGTH || column == RackColumn.WIDTH || column == RackColumn.THICKNESS;
+                String reason = "another " + (size ? "size" : column.id()) + " than in the first line of board "
+                        + begun.bare().id();
+                throw refuse(line, column.id(), reason);
+            }
         }
-        boolean another = !cell(line, "species").isEmpty() && !species(line).equals(bare.species());
-        if (another) throw refuse(line, "species", "another species than in the first line of board " + bare.id());
     }
 
     private Species species(CSVRecord line) throws FileRefused {
@@ -153,6 +156,29 @@ final class RackTable {
         if (found.isPresent()) return found.get();
         List<String> known = SpeciesTable.all().stream().map(Species::id).toList();
         throw refuse(line, "species", "expected " + Words.oneOf(known) + ", found " + Words.quoted(word));
+    }
+
+    /** All but those that are said to be as sawn. */
+    private Set<Surface> dressed(CSVRecord line) throws FileRefused {
+        Set<Surface> dressed = EnumSet.allOf(Surface.class);
+        for (String word : cell(line, "sawn").split("\\s+")) {
+            if (!word.isEmpty()) dressed.remove(surface(line, "sawn", word));
+        }
+        return dressed;
+    }
+
+    private Surface surface(CSVRecord line, String column, String word) throws FileRefused {
+        return Stream.of(Surface.values())
+                .filter(s -> s.id().equals(word))
+                .findFirst()
+                .orElseThrow(() -> refuse(
+                        line,
+                        column,
+                        "expected "
+                                + Words.oneOf(Stream.of(Surface.values())
+                                        .map(Surface::id)
+                                        .toList())
+                                + ", found " + Words.quoted(word)));
     }
 
     private @Nullable Pith pith(CSVRecord line) throws FileRefused {
@@ -180,17 +206,7 @@ final class RackTable {
         }
         String id = cell(line, "knot");
         if (!Id.KNOT.matches(id)) throw refuse(line, "knot", "expected the knot's name, found " + Words.quoted(id));
-        Surface surface = Stream.of(Surface.values())
-                .filter(s -> s.id().equals(cell(line, "on")))
-                .findFirst()
-                .orElseThrow(() -> refuse(
-                        line,
-                        "on",
-                        "expected "
-                                + Words.oneOf(Stream.of(Surface.values())
-                                        .map(Surface::id)
-                                        .toList())
-                                + ", found " + Words.quoted(cell(line, "on"))));
+        Surface surface = surface(line, "on", cell(line, "on"));
         Showing showing = new Showing(
                 surface,
                 number(line, "u", Range.POSITION),

@@ -7,11 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Convex hulls in the plane, by Andrew's monotone chain (Information Processing Letters 9, 1979). */
-final class Hull {
+public final class Hull {
     private Hull() {}
 
     /** The hull as a closed path. */
-    static Path2D.Double of(List<Point2D.Double> points) {
+    public static Path2D.Double of(List<Point2D.Double> points) {
         List<Point2D.Double> sorted = points.stream()
                 .sorted(Comparator.<Point2D.Double>comparingDouble(p -> p.x).thenComparingDouble(p -> p.y))
                 .toList();

@@ -10,9 +10,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.concurrent.Future;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
@@ -20,7 +22,9 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Attempt;
 import org.marktwice.files.ActionWriter;
 import org.marktwice.files.DraftFile;
+import org.marktwice.files.RackFile;
 import org.marktwice.files.ScenarioFile;
+import org.marktwice.files.TypedRack;
 import org.marktwice.rulebook.Slip;
 import org.marktwice.rulebook.Slipped;
 import org.marktwice.rulebook.Slips;
@@ -28,26 +32,40 @@ import org.marktwice.rulebook.WorkedAttempt;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.DraftPart;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Board;
+import org.marktwice.timber.KnotBody;
+import org.marktwice.timber.MeasuredBoard;
+import org.marktwice.timber.MeasuredBoard.Measured;
+import org.marktwice.timber.Showing;
+import org.marktwice.view.desk.DeskPixels;
 
 /** Draws the screens of the teacher's desk, as {@link Snapshots} does the learner's. */
 public final class DeskSnapshots {
+    private static final List<Dimension> SIZES =
+            List.of(new Dimension(1600, 1000), new Dimension(1280, 800), new Dimension(1920, 1080));
+
     private final Path folder;
+    private String screens = "";
 
     private DeskSnapshots(Path folder) {
         this.folder = folder;
     }
 
-    /** @param args the folder to write to; what the size's and light's name must contain, or nothing for all */
+    /**
+     * @param args the folder to write to; what the size's and light's name must contain; {@code set}, {@code class},
+     *     {@code rack} or {@code record} for those screens alone. Nothing is all
+     */
     public static void main(String[] args) throws Exception {
         System.setProperty("gui.screen", "cacio");
         Class.forName("com.github.caciocavallosilano.cacio.ctc.junit.CacioExtension");
         DeskSnapshots shots = new DeskSnapshots(Path.of(args.length > 0 ? args[0] : "target/snapshots"));
         Files.createDirectories(shots.folder);
         String only = args.length > 1 ? args[1] : "";
+        shots.screens = args.length > 2 ? args[2] : "";
         int exit = 1;
         try {
             for (boolean dark : new boolean[] {false, true}) {
-                for (Dimension size : List.of(new Dimension(1600, 1000), new Dimension(1280, 800))) {
+                for (Dimension size : SIZES) {
                     for (int density : new int[] {1, 2}) shots.walk(dark, size, density, only);
                 }
             }
@@ -89,9 +107,23 @@ public final class DeskSnapshots {
             made.setVisible(true);
             return made;
         });
-        shoot(window, "start" + suffix);
         on(() -> click(window, "to-desk"));
         settle();
+        if (wants("set")) set(window, suffix);
+        if (wants("class")) aClass(window, learner.folder(), suffix);
+        if (wants("rack")) rack(window, suffix);
+        if (wants("record")) record(window, suffix);
+        on(() -> {
+            window.walk().close();
+            return true;
+        });
+    }
+
+    private boolean wants(String group) {
+        return screens.isEmpty() || screens.equals(group);
+    }
+
+    private void set(MainWindow window, String suffix) throws Exception {
         shoot(window, "desk" + suffix);
         on(() -> click(window, "change-exercise"));
         shoot(window, "set-half" + suffix);
@@ -118,33 +150,15 @@ public final class DeskSnapshots {
         shoot(window, "set-boards-grown" + suffix);
         on(() -> click(window, "tab-set-task"));
         shoot(window, "set-task" + suffix);
-        aClass(window, learner.folder(), suffix);
-        realWork(window, suffix);
-        on(() -> {
-            window.walk().close();
-            return true;
-        });
     }
 
     private void aClass(MainWindow window, Path home, String suffix) throws Exception {
-        on(() -> {
-            window.walk().desk();
-            return true;
-        });
-        settle();
-        on(() -> {
-            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "exercises-set"));
-            for (int i = 0; i < table.getRowCount(); i++) {
-                if (table.getValueAt(i, 0).equals("Book prop, ours")) table.setRowSelectionInterval(i, i);
-            }
-            return click(window, "hand-out");
-        });
-        settle();
+        home(window, "hand-out");
         on(() -> {
             field(window, "learners", "14");
             return click(window, "make-set");
         });
-        for (int i = 0; i < 5; i++) settle();
+        settle();
         shoot(window, "hand-out" + suffix);
         Path handedOut = home.resolve("Desk/Handed out/book-prop-ours");
         on(() -> click(window, "collect"));
@@ -155,46 +169,126 @@ public final class DeskSnapshots {
                     attempts(handedOut, home.resolve("back")).toString());
             return click(window, "mark-folder");
         });
-        for (int i = 0; i < 3; i++) settle();
+        settle();
         for (String pane : List.of("learners", "slips", "rules", "progress", "tomorrow", "files")) {
             on(() -> click(window, "tab-see-" + pane));
             shoot(window, "mark-" + pane + suffix);
         }
     }
 
-    private void realWork(MainWindow window, String suffix) throws Exception {
-        for (String way : List.of("to-allot", "to-record")) {
-            on(() -> {
-                window.walk().desk();
-                return true;
-            });
-            settle();
-            on(() -> click(window, way));
-            settle();
-            if (way.equals("to-allot")) {
-                on(() -> {
-                    field(
-                            window,
-                            "rack",
-                            Path.of("src/test/resources/files/class.rack.csv")
-                                    .toAbsolutePath()
-                                    .toString());
-                    field(window, "jobs", "3");
-                    return click(window, "allot");
-                });
-                settle();
-            } else {
-                on(() -> {
-                    javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "record"));
-                    for (int r = 0; r < 16; r++) {
-                        table.setValueAt(String.valueOf(320 + (r * 7 % 5) * 0.4), r, 1);
-                        table.setValueAt(String.valueOf(140 + (r * 3 % 4) * 0.5), r, 2);
-                    }
-                    return true;
-                });
+    private void rack(MainWindow window, String suffix) throws Exception {
+        home(window, "to-allot");
+        shoot(window, "rack-empty" + suffix);
+        on(() -> {
+            field(window, "rack", aRack(Files.createTempDirectory("rack")).toString());
+            return click(window, "open-rack");
+        });
+        settle();
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "rack-table"));
+            table.changeSelection(2, 10, false, false);
+            return true;
+        });
+        shoot(window, "rack" + suffix);
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "rack-table"));
+            int below = table.getRowCount() - 1;
+            table.setValueAt("R30", below, 0);
+            table.setValueAt("scots", below, 1);
+            table.setValueAt("310", below, 2);
+            table.setValueAt("a hand", below, 3);
+            table.changeSelection(below, 3, false, false);
+            return true;
+        });
+        shoot(window, "rack-half" + suffix);
+        on(() -> {
+            field(window, "jobs", "3");
+            return click(window, "allot");
+        });
+        settle();
+        shoot(window, "rack-allotted" + suffix);
+        on(() -> click(window, "tab-see-to-buy"));
+        shoot(window, "rack-to-buy" + suffix);
+    }
+
+    /** What a teacher measured with a rule: boards of the exercise, each knot where it shows, to the millimetre. */
+    private static Path aRack(Path folder) throws Exception {
+        List<MeasuredBoard> boards = new ArrayList<>();
+        Scenario prop = Shelf.scenarios().stream()
+                .filter(s -> s.id().equals("book-prop"))
+                .findFirst()
+                .orElseThrow();
+        for (int copy = 0; copy < 3; copy++) {
+            for (Board board : prop.boards()) {
+                List<Measured> knots = new ArrayList<>();
+                for (KnotBody body : board.bodies()) {
+                    List<Showing> shows = body.traces().stream()
+                            .filter(t -> !t.surface().isEnd())
+                            .map(Showing::of)
+                            .map(DeskSnapshots::toTheMillimetre)
+                            .limit(copy == 1 ? 1 : 4)
+                            .toList();
+                    if (!shows.isEmpty()) knots.add(new Measured(body.knot().id(), shows));
+                }
+                boards.add(new MeasuredBoard(
+                        new Board.Facts(
+                                "R" + (boards.size() + 1),
+                                board.facts().stuff(),
+                                board.facts().species(),
+                                board.size(),
+                                12,
+                                11,
+                                board.facts().dressed(),
+                                board.facts().pith(),
+                                2,
+                                List.of(),
+                                board.facts().shape(),
+                                0),
+                        knots));
             }
-            shoot(window, way.substring(3) + suffix);
         }
+        Path file = folder.resolve("rack.csv");
+        Files.write(file, TypedRack.of(new RackFile(boards)).csv());
+        return file;
+    }
+
+    private static Showing toTheMillimetre(Showing s) {
+        return new Showing(
+                s.surface(),
+                Math.rint(s.u()),
+                Math.rint(s.v()),
+                Math.max(1, Math.rint(s.length())),
+                Math.max(1, Math.rint(s.width())),
+                s.dead());
+    }
+
+    private void home(MainWindow window, String way) throws Exception {
+        on(() -> {
+            window.walk().desk();
+            return true;
+        });
+        settle();
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "exercises-set"));
+            for (int i = 0; i < table.getRowCount(); i++) {
+                if (table.getValueAt(i, 0).equals("Book prop, ours")) table.setRowSelectionInterval(i, i);
+            }
+            return click(window, way);
+        });
+        settle();
+    }
+
+    private void record(MainWindow window, String suffix) throws Exception {
+        home(window, "to-record");
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "record"));
+            for (int r = 0; r < 16; r++) {
+                table.setValueAt(String.valueOf(320 + (r * 7 % 5) * 0.4), r, 1);
+                table.setValueAt(String.valueOf(140 + (r * 3 % 4) * 0.5), r, 2);
+            }
+            return true;
+        });
+        shoot(window, "record" + suffix);
     }
 
     private static void field(MainWindow window, String name, String text) {
@@ -249,11 +343,12 @@ public final class DeskSnapshots {
         return typed;
     }
 
-    /** Lets what runs aside come back. */
+    /** Waits until all that the desk works at aside has come back to the screen. */
     private static void settle() throws Exception {
-        for (int i = 0; i < 20; i++) {
-            Thread.sleep(60);
-            SwingUtilities.invokeAndWait(() -> {});
+        for (List<Future<?>> left = on(DeskPixels::underWay); !left.isEmpty(); left = on(DeskPixels::underWay)) {
+            for (Future<?> one : left) {
+                if (!one.isCancelled()) one.get();
+            }
         }
     }
 

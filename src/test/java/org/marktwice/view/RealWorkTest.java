@@ -15,7 +15,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.RackFile;
 import org.marktwice.files.RecordFile;
+import org.marktwice.timber.Showing;
+import org.marktwice.timber.Surface;
 
 /** The real boards allotted, and the finished jobs measured, at the teacher's desk. */
 class RealWorkTest {
@@ -93,7 +96,7 @@ class RealWorkTest {
         at.click("to-allot");
         at.until("at alloting", () -> at.title().equals("Porch shelf: allot boards"));
         at.click("allot");
-        assertThat(at.text("line")).isEqualTo("Say which file tells what is on the rack");
+        assertThat(at.text("line")).isEqualTo("Type what is on the rack, or say which file tells it");
         desk.set(
                 "rack",
                 Path.of("src/test/resources/files/class.rack.csv")
@@ -105,5 +108,122 @@ class RealWorkTest {
         assertThat(column("allotted", "Job")).containsExactly("Job 1", "Job 1", "Job 1", "Job 2", "Job 2", "Job 2");
         assertThat(column("allotted", "Clear")).allMatch(c -> c.startsWith("✓") || c.startsWith("×"));
         assertThat(at.text("outcome")).contains("of 6 parts supplied");
+    }
+
+    /** Types cells to the right, beginning where one is; an empty one is passed over. */
+    private void across(String... cells) {
+        for (String cell : cells) {
+            if (!cell.isEmpty()) at.robot.enterText(cell);
+            at.key(KeyEvent.VK_TAB);
+        }
+    }
+
+    private void toTheRack() {
+        at.click("to-allot");
+        at.until("at alloting", () -> at.title().equals("Porch shelf: allot boards"));
+        at.window.table("rack-table").focus();
+        at.robot.waitForIdle();
+    }
+
+    private String found() {
+        return String.join(" | ", at.readable());
+    }
+
+    @Test
+    void theRackIsTypedByKeysAloneAndAllotted() throws IOException, FileRefused {
+        toTheRack();
+        across("R1", "scots", "330", "130", "18", "", "", "", "60", "-40", "", "k1", "f1", "150", "70", "18", "15");
+        assertThat(found()).contains("Board R1", "knot k1: doubtful", "a second surface would tell more");
+        at.key(KeyEvent.VK_K, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        across("f2", "152", "67", "11", "10");
+        assertThat(found()).contains("knot k1: sure, give or take");
+        assertThat(column("rack-table", "knot")).containsExactly("k1", "k1", "");
+        at.ctrl(KeyEvent.VK_N);
+        across("310");
+        assertThat(column("rack-table", "board")).containsExactly("R1", "", "R2", "");
+        assertThat(column("rack-table", "species")).containsExactly("scots-pine", "", "scots-pine", "");
+        assertThat(at.text("outcome")).endsWith("✓ 2 boards, all whole");
+
+        at.ctrl(KeyEvent.VK_S);
+        at.until("saved", () -> at.text("line").startsWith("Saved"));
+        Path kept = home.resolve("Desk/rack.csv");
+        RackFile rack = RackFile.read(kept);
+        assertThat(rack.boards()).extracting(b -> b.bare().id()).containsExactly("R1", "R2");
+        assertThat(rack.boards().get(0).knots())
+                .singleElement()
+                .satisfies(k -> assertThat(k.shows())
+                        .containsExactly(
+                                new Showing(Surface.FACE_1, 150, 70, 18, 15, false),
+                                new Showing(Surface.FACE_2, 152, 67, 11, 10, false)));
+
+        at.ctrl(KeyEvent.VK_ENTER);
+        at.until("allotted", () -> at.text("outcome").contains("parts supplied"));
+        assertThat(column("allotted", "Part")).hasSize(3);
+        assertThat(at.text("allotted-heading")).startsWith("Job 1");
+        at.ctrl(KeyEvent.VK_3);
+        assertThat(found()).contains("To buy");
+
+        at.click("leave-allot");
+        at.until("on the desk", () -> at.title().equals("Teacher's desk"));
+        toTheRack();
+        at.until("there again", () -> at.text("outcome").endsWith("✓ 2 boards, all whole"));
+    }
+
+    @Test
+    void whatIsNotTakenStandsInItsCellAndIsUndone() {
+        toTheRack();
+        across("R1", "scots", "a hand");
+        assertThat(found()).contains("× length: expected a number above 0 up to 100000, found \"a hand\"");
+        at.ctrl(KeyEvent.VK_G);
+        at.robot.enterText("330");
+        at.key(KeyEvent.VK_ENTER);
+        assertThat(column("rack-table", "length")).containsExactly("330", "");
+        assertThat(at.text("outcome")).contains("1 board, 1 not whole: R1, its width is to come");
+        at.click("allot");
+        assertThat(at.text("line")).startsWith("No board of the rack is whole yet");
+        at.ctrl(KeyEvent.VK_Z);
+        assertThat(column("rack-table", "length")).containsExactly("a hand", "");
+        at.ctrl(KeyEvent.VK_Z);
+        at.ctrl(KeyEvent.VK_Z);
+        at.ctrl(KeyEvent.VK_Z);
+        assertThat(column("rack-table", "board")).containsExactly("");
+        at.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        assertThat(column("rack-table", "board")).containsExactly("R1", "");
+    }
+
+    @Test
+    void figuresOfTheRackGoStraightDownAndALineIsTakenOut() {
+        toTheRack();
+        for (String id : new String[] {"R1", "R2", "R3"}) {
+            at.robot.enterText(id);
+            at.key(KeyEvent.VK_ENTER);
+        }
+        assertThat(column("rack-table", "board")).containsExactly("R1", "R2", "R3", "");
+        at.key(KeyEvent.VK_UP);
+        at.key(KeyEvent.VK_DELETE, KeyEvent.VK_CONTROL);
+        assertThat(column("rack-table", "board")).containsExactly("R1", "R2", "");
+        at.ctrl(KeyEvent.VK_Z);
+        assertThat(column("rack-table", "board")).containsExactly("R1", "R2", "R3", "");
+    }
+
+    @Test
+    void aRackIsOpenedAndKeptHalfTyped() throws IOException {
+        toTheRack();
+        desk.type(
+                "rack",
+                Path.of("src/test/resources/files/class.rack.json")
+                        .toAbsolutePath()
+                        .toString());
+        at.until("opened", () -> at.text("outcome").endsWith("boards, all whole"));
+        int lines = column("rack-table", "board").size();
+        desk.set("rack", home.resolve("other.csv").toString());
+        at.window.table("rack-table").focus();
+        at.robot.waitForIdle();
+        for (int i = 1; i < lines; i++) at.key(KeyEvent.VK_DOWN);
+        across("Z9", "oak-ish");
+        at.click("leave-allot");
+        at.until("kept", () -> Files.exists(home.resolve("other.csv")));
+        assertThat(Files.readString(home.resolve("other.csv"))).contains("Z9,oak-ish");
+        assertThat(lines).isGreaterThan(3);
     }
 }

@@ -1,30 +1,31 @@
 package org.marktwice.view.desk;
 
+import java.awt.CardLayout;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
-import org.marktwice.advice.Option;
 import org.marktwice.classroom.ClassList;
-import org.marktwice.classroom.Laying;
 import org.marktwice.classroom.RackAllotment;
-import org.marktwice.drawing.Part;
-import org.marktwice.drawing.Placing;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.RackColumn;
 import org.marktwice.files.RackFile;
+import org.marktwice.files.Save;
+import org.marktwice.files.TypedRack;
+import org.marktwice.files.TypedRack.OnRack;
 import org.marktwice.picture.Ink;
 import org.marktwice.print.LabelSheet;
 import org.marktwice.print.Paper;
-import org.marktwice.print.SheetFile;
 import org.marktwice.scenario.Scenario;
-import org.marktwice.timber.Surface;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Column;
@@ -36,68 +37,75 @@ import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
 
-/** The real boards on the rack, allotted to the parts of a whole class's jobs, with what to check and what to buy. */
+/** The real boards on the rack, typed or read, and allotted to the parts of a whole class's jobs. */
 final class AllotScreen implements Screen {
     static final Command ALLOT =
             new Command("allot", Place.ALLOT, "Allot", "menu ENTER", "Find the best board for every part of every job");
+    static final Command RACK = new Command(
+            "see-rack", Place.ALLOT, "Rack", "menu 1", "What is on the rack, and what was found of its knots");
+    static final Command ALLOTTED =
+            new Command("see-allotted", Place.ALLOT, "Boards to parts", "menu 2", "Which board becomes which part");
+    static final Command TO_BUY = new Command(
+            "see-to-buy", Place.ALLOT, "To buy, to check", "menu 3", "What is missing, and what to measure again");
+    static final Command OPEN = new Command(
+            "open-rack", Place.ALLOT, "Open", "menu shift O", "Open the rack's file in place of what is typed");
+    static final Command SAVE =
+            new Command("save-rack", Place.ALLOT, "Save rack", "menu S", "Save the rack, as CSV or JSON by its name");
+    static final Command UNDO = new Command("undo-rack", Place.ALLOT, "Undo", "menu Z", "Go back a step");
+    static final Command REDO = new Command("redo-rack", Place.ALLOT, "Redo", "menu shift Z", "Go on again");
+    static final Command BOARD =
+            new Command("rack-board-new", Place.ALLOT, "New board", "menu N", "A board more, sawn from like stuff");
+    static final Command KNOT =
+            new Command("rack-knot-new", Place.ALLOT, "New knot", "menu K", "Another knot of this board");
+    static final Command SHOWING = new Command(
+            "rack-showing-new",
+            Place.ALLOT,
+            "Its other surface",
+            "menu shift K",
+            "Another surface on which the same knot shows");
+    static final Command REMOVE =
+            new Command("rack-line-remove", Place.ALLOT, "Remove line", "menu DELETE", "Take this line out");
+    static final Command MISSING = new Command(
+            "rack-missing", Place.ALLOT, "What is missing", "menu G", "Go to the first cell that isn't whole");
     static final Command LABELS =
             new Command("labels", Place.ALLOT, "Labels …", "menu P", "Save labels to stick on the boards (PDF)");
     static final Command BACK =
             new Command("leave-allot", Place.ALLOT, "Teacher's desk", "ESCAPE", "Go back to the desk");
-    static final List<Command> ALL = List.of(ALLOT, LABELS, BACK);
+    static final List<Command> ALL = List.of(
+            ALLOT, RACK, ALLOTTED, TO_BUY, OPEN, SAVE, UNDO, REDO, BOARD, KNOT, SHOWING, REMOVE, MISSING, LABELS, BACK);
 
+    private static final List<Command> PANES = List.of(RACK, ALLOTTED, TO_BUY);
+
+    private final Desk desk;
     private final Scenario scenario;
-    private final PathField rack;
+    private final RackModel model = new RackModel();
+    private final PathField file;
     private final PathField list;
     private final NumberField times;
-    private final Rows<Line> rows;
-    private final JLabel outcome = Look.label("Every part gets the board that serves it best.", Style.BODY);
-    private final JTextArea notes = Look.prose("", Style.BODY, Ink.QUIET);
+    private final Tabs tabs = new Tabs();
+    private final JPanel stage = new JPanel(new CardLayout());
+    private final RackPane rack;
+    private final AllottedPane parts;
+    private final JLabel outcome = Look.label(" ", Style.BODY);
+    private final JTextArea notes = Look.prose(NOTHING_YET, Style.BODY, Ink.INK);
     private final JLabel line = Look.label(" ", Style.BODY);
+    private final JLabel help = Look.quiet(" ", Style.NOTE);
     private final List<Deed> deeds;
     private final JPanel page;
+    private String pane = RACK.id();
     private int jobs = 1;
     private @Nullable RackAllotment allotted;
+    private TypedRack allottedOf = TypedRack.BLANK;
     private List<String> names = List.of();
 
-    /** One part of one job. */
-    private record Line(String job, String part, Optional<Option> option) {
-        String board() {
-            return option.map(o -> o.placing().board().id()).orElse("");
-        }
-
-        String lies() {
-            return option.map(o -> Laying.of(o.placing()).spoken()).orElse("");
-        }
-
-        String trim() {
-            return option.map(o -> trimmed(o.placing())).orElse("");
-        }
-
-        String verdict() {
-            if (option.isEmpty()) return "× no board";
-            if (option.get().nearest().isEmpty()) return "✓ no knot near a cut";
-            String near = String.format(
-                    Locale.ROOT,
-                    "knot %.1f mm from a cut",
-                    option.get().nearest().get().clearance());
-            return (option.get().clear() ? "✓ " : "× ") + near;
-        }
-
-        private static String trimmed(Placing placing) {
-            if (placing.surplus() < 0.05) return "nothing";
-            return String.format(
-                    Locale.ROOT,
-                    "%.1f off end 1, %.1f off end 2",
-                    placing.off(Surface.END_1),
-                    placing.off(Surface.END_2));
-        }
-    }
+    private static final String NOTHING_YET =
+            "Allot the rack first: then it stands here what to buy and what to measure again.";
 
     AllotScreen(Desk desk, Scenario scenario) {
+        this.desk = desk;
         this.scenario = scenario;
-        rack = new PathField(
-                "rack", "What is on the rack: a table (*.csv) or *.rack.json", PathField.Kind.FILE, () -> {});
+        file = new PathField("rack", "The rack's file, *.csv or *.rack.json", PathField.Kind.FILE, () -> {});
+        file.onChosen(this::open);
         list = new PathField(
                 "allot-list",
                 "A job for each learner of a list (CSV); empty for so many jobs",
@@ -110,68 +118,236 @@ final class AllotScreen implements Screen {
                 n -> n == Math.rint(n) && n >= 1 && n <= RackAllotment.MOST,
                 n -> jobs = n == null ? jobs : (int) Math.rint(n));
         times.show((double) jobs);
-        rows = new Rows<>(List.of(
-                Rows.words("Job", 1, Line::job),
-                Rows.words("Part", 1.6, Line::part),
-                Rows.words("Board", 0.7, Line::board),
-                Rows.words("Clear", 2, Line::verdict),
-                Rows.words("How it lies", 4, Line::lies),
-                Rows.words("To trim, mm", 2, Line::trim)));
         deeds = List.of(
                 new Deed(ALLOT, this::allot),
+                new Deed(RACK, () -> showPane(RACK)),
+                new Deed(ALLOTTED, () -> showPane(ALLOTTED)),
+                new Deed(TO_BUY, () -> showPane(TO_BUY)),
+                new Deed(OPEN, this::open),
+                new Deed(SAVE, this::save),
+                new Deed(
+                        UNDO,
+                        () -> step(() -> model.steps().undo()),
+                        () -> model.steps().canUndo()),
+                new Deed(
+                        REDO,
+                        () -> step(() -> model.steps().redo()),
+                        () -> model.steps().canRedo()),
+                new Deed(BOARD, () -> add(l -> model.newBoard(l), RackColumn.LENGTH)),
+                new Deed(KNOT, () -> add(l -> model.newShowing(l, false), RackColumn.ON), this::isOnABoard),
+                new Deed(SHOWING, () -> add(l -> model.newShowing(l, true), RackColumn.ON), this::isOnABoard),
+                new Deed(REMOVE, this::remove, this::isOnABoard),
+                new Deed(MISSING, this::missing, () -> !model.notWhole().isEmpty()),
                 new Deed(LABELS, this::labels, () -> allotted != null),
                 new Deed(BACK, desk::home));
+        rack = new RackPane(model, desk.figures(), this::typeHere);
+        for (Command command : List.of(BOARD, KNOT, SHOWING, REMOVE)) rack.add(button(command));
+        parts = new AllottedPane(desk.figures());
         page = build();
         Commands.install(page, deeds);
+        model.steps().addListener(this::refresh);
+        kept();
+        showPane(RACK);
+    }
+
+    private Deed deed(Command command) {
+        return deeds.stream()
+                .filter(d -> d.command().equals(command))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private KeyButton button(Command command) {
+        return KeyButton.of(deed(command));
     }
 
     private JPanel build() {
-        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
+        JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][][][grow,fill][]"));
         whole.add(Bar.top(
                 "Allot real boards",
-                scenario.title() + ": whose parts come out of which board",
-                KeyButton.of(deeds.get(1)),
-                KeyButton.of(deeds.get(2))));
-        JPanel body =
-                new JPanel(new MigLayout("insets 20, gap 20, fill", "[360:380:440,fill][grow,fill]", "[grow,fill]"));
-        body.add(form(), "grow, hmin 0, wmin 0");
-        Card card =
-                new Card(new MigLayout("insets 20 24 20 24, gap 0 10, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
+                scenario.title(),
+                button(UNDO),
+                button(REDO),
+                button(SAVE),
+                button(LABELS),
+                button(BACK)));
+        JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
+        top.add(choices(), "grow, wmin 0");
+        whole.add(top, "wmin 0");
+        JPanel head = new JPanel(new MigLayout("insets 8 20 4 20, gapx 16, fillx", "[][grow,right]"));
+        for (Command command : PANES) tabs.add(deed(command));
+        head.add(tabs);
         outcome.setName("outcome");
-        card.add(outcome, "wmin 0");
-        card.add(new Sheet<>("allotted", "Which board becomes which part", rows), "grow, hmin 0, wmin 0");
-        body.add(card, "grow, hmin 0, wmin 0");
-        whole.add(body, "grow, hmin 0");
+        head.add(outcome, "wmin 0, al right");
+        whole.add(head, "wmin 0");
+        stage.add(rack, RACK.id());
+        stage.add(parts, ALLOTTED.id());
+        stage.add(toBuy(), TO_BUY.id());
+        JPanel padded = new JPanel(new MigLayout("insets 4 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
+        padded.add(stage, "grow, hmin 0, wmin 0");
+        whole.add(padded, "grow, hmin 0, wmin 0");
         line.setName("line");
-        whole.add(Bar.bottom(
-                line,
-                Look.quiet("Chalk 1 on the face and the edge that the table calls face-1 and edge-1.", Style.NOTE)));
+        whole.add(Bar.bottom(line, help));
         return whole;
     }
 
-    private JComponent form() {
-        Card card = new Card(new MigLayout(
-                "insets 20 24 20 24, gap 12 8, wrap 2, fill", "[][grow,fill]", "[][][][][][]12[grow,fill]"));
-        card.add(Look.label("The rack", Style.SUBTITLE), "span 2");
-        card.add(rack, "span 2, growx, wmin 0");
+    private JComponent choices() {
+        Card card = new Card(
+                new MigLayout("insets 12 20 12 20, gap 12 8, fillx", "[][grow,fill][]24[][][][grow 60,fill][]"));
+        card.add(Look.quiet("Rack", Style.BODY));
+        card.add(file, "wmin 0");
+        card.add(button(OPEN));
         card.add(Look.quiet("Jobs", Style.BODY));
-        card.add(times, "w 64!, growx 0");
-        card.add(Look.quiet("or for a class list (CSV)", Style.BODY), "span 2");
-        card.add(list, "span 2, growx, wmin 0");
-        card.add(KeyButton.primary(deeds.get(0)), "span 2, growx 0");
-        Column column = new Column(new MigLayout("insets 0, fillx", "[grow,fill]"));
-        notes.setName("allot-notes");
-        notes.setText("The table has a line for each place where a knot shows: board, species, length, width,"
-                + " thickness, pith-y, pith-z, knot, on, u, v, along, across, dead.");
-        column.add(notes, "wmin 0");
-        card.add(column.scrolling(), "span 2, grow, hmin 0, wmin 0");
+        card.add(times, "w 56!, growx 0");
+        card.add(Look.quiet("or a class list", Style.BODY));
+        card.add(list, "wmin 0");
+        card.add(KeyButton.primary(deed(ALLOT)));
         return card;
     }
 
+    private JComponent toBuy() {
+        Column column = new Column(new MigLayout("insets 0, fillx", "[grow,fill]"));
+        notes.setName("allot-notes");
+        column.add(notes, "wmin 0");
+        Card card = new Card(new MigLayout("insets 20 24 20 24, fill", "[grow,fill]", "[grow,fill]"));
+        card.add(column.scrolling(), "grow, hmin 0, wmin 0");
+        return card;
+    }
+
+    private void showPane(Command command) {
+        rack.table().settle();
+        pane = command.id();
+        tabs.choose(PANES.indexOf(command));
+        ((CardLayout) stage.getLayout()).show(stage, pane);
+        if (command.equals(RACK)) {
+            rack.look();
+            rack.table().requestFocusInWindow();
+        }
+        refresh();
+    }
+
+    private void typeHere(String words) {
+        help.setText(words);
+        deeds.forEach(Deed::refresh);
+    }
+
+    private void refresh() {
+        help.setText(
+                pane.equals(RACK.id())
+                        ? rack.table().column().help()
+                        : "Chalk 1 on face 1, edge 1 and end 1 of each board.");
+        tabs.note(
+                0,
+                model.boards().isEmpty()
+                        ? ""
+                        : model.notWhole().isEmpty()
+                                ? "✓"
+                                : "○ " + model.notWhole().size());
+        RackAllotment now = allotted;
+        boolean older = now != null && !allottedOf.equals(model.rack());
+        outcome.setText(
+                now == null || pane.equals(RACK.id())
+                        ? (model.steps().isSaved() ? "" : "Not saved · ") + model.standing()
+                        : says(now) + (older ? "  The rack was changed since: allot again." : ""));
+        outcome.setToolTipText(outcome.getText());
+        deeds.forEach(Deed::refresh);
+    }
+
+    // The rack
+
+    /** Goes on with the workshop's own rack, where one is kept. */
+    private void kept() {
+        Path own = desk.folder().folder().resolve("rack.csv");
+        file.show(own);
+        if (Files.exists(own)) read(own, () -> {});
+    }
+
+    private Optional<Path> path() {
+        Optional<Path> path = file.path();
+        if (path.isEmpty()) say("Say which file the rack is in");
+        return path;
+    }
+
+    private void open() {
+        path().ifPresent(p -> read(p, () -> say("Opened: " + p)));
+    }
+
+    private void read(Path from, Runnable then) {
+        Aside.run(
+                () -> TypedRack.read(from),
+                read -> {
+                    rack.table().giveUp();
+                    model.open(read);
+                    then.run();
+                },
+                this::say);
+    }
+
+    private void save() {
+        rack.table().settle();
+        path().ifPresent(p -> {
+            TypedRack now = model.rack();
+            Aside.run(
+                    () -> {
+                        Path folder = p.toAbsolutePath().getParent();
+                        if (folder != null) Files.createDirectories(folder);
+                        Save.whole(p, RackModel.bytes(now, p.toString()));
+                        return p;
+                    },
+                    saved -> {
+                        if (model.rack().equals(now)) model.steps().saved();
+                        say("Saved: " + saved);
+                    },
+                    this::say);
+        });
+    }
+
+    private void step(Runnable step) {
+        rack.table().giveUp();
+        step.run();
+    }
+
+    private boolean isOnABoard() {
+        return pane.equals(RACK.id()) && model.at(rack.table().line()).isPresent();
+    }
+
+    /** @param adds the line's place, from the place of the line one is in */
+    private void add(IntUnaryOperator adds, RackColumn then) {
+        rack.table().settle();
+        showPane(RACK);
+        int at = adds.applyAsInt(rack.table().line());
+        rack.table().go(at, then);
+    }
+
+    private void remove() {
+        rack.table().giveUp();
+        model.remove(rack.table().line());
+    }
+
+    private void missing() {
+        showPane(RACK);
+        rack.goToTrouble();
+    }
+
+    // Alloting
+
     private void allot() {
-        Optional<Path> from = rack.path();
-        if (from.isEmpty()) {
-            say("Say which file tells what is on the rack");
+        rack.table().settle();
+        Optional<Path> from = file.path();
+        if (!model.rack().lines().isEmpty()) {
+            run();
+        } else if (from.filter(Files::exists).isPresent()) {
+            read(from.get(), this::run);
+        } else {
+            say("Type what is on the rack, or say which file tells it");
+        }
+    }
+
+    private void run() {
+        TypedRack of = model.rack();
+        Optional<RackFile> whole = model.whole();
+        if (whole.isEmpty()) {
+            say("No board of the rack is whole yet: " + model.standing());
             return;
         }
         Optional<Path> learners = list.path();
@@ -180,87 +356,68 @@ final class AllotScreen implements Screen {
         outcome.setText("Alloting …");
         Aside.run(
                 () -> {
-                    List<String> whose = new ArrayList<>();
-                    if (learners.isPresent())
-                        whose.addAll(ClassList.read(learners.get()).learners());
-                    else for (int i = 1; i <= number; i++) whose.add("Job " + i);
-                    if (whose.size() > RackAllotment.MOST) {
-                        throw new Aside.Said("No more than " + RackAllotment.MOST + " jobs at once");
-                    }
-                    return new Found(
-                            RackAllotment.of(scenario, RackFile.read(from.get()), whose.size()), List.copyOf(whose));
+                    List<String> whose = whose(learners, number);
+                    return new Found(RackAllotment.of(scenario, whole.get(), whose.size()), whose, of);
                 },
                 this::come,
                 why -> {
-                    outcome.setText("Nothing was allotted.");
+                    refresh();
                     say(why);
                 });
     }
 
-    private record Found(RackAllotment allotment, List<String> names) {}
+    private static List<String> whose(Optional<Path> list, int number) throws FileRefused, Aside.Said {
+        List<String> whose = new ArrayList<>();
+        if (list.isPresent()) whose.addAll(ClassList.read(list.get()).learners());
+        else for (int i = 1; i <= number; i++) whose.add("Job " + i);
+        if (whose.size() > RackAllotment.MOST) {
+            throw new Aside.Said("No more than " + RackAllotment.MOST + " jobs at once");
+        }
+        return List.copyOf(whose);
+    }
+
+    private record Found(RackAllotment allotment, List<String> names, TypedRack of) {}
 
     private void come(Found found) {
         RackAllotment a = found.allotment();
         allotted = a;
+        allottedOf = found.of();
         names = found.names();
-        List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            for (Part part : scenario.drawing().parts()) {
-                lines.add(new Line(names.get(i), part.name(), a.jobs().get(i).of(part)));
-            }
-        }
-        rows.show(lines);
-        boolean round = a.clear() == a.parts();
-        outcome.setText((round ? "✓  " : "×  ") + a.supplied() + " of " + a.parts() + " parts supplied, " + a.clear()
-                + " of them clear, from " + a.rack().size() + " boards.");
-        notes.setText(notes(a));
-        deeds.forEach(Deed::refresh);
+        parts.show(a, names);
+        List<String> notWhole = model.notWhole().stream().map(OnRack::id).toList();
+        notes.setText(AllotWords.of(a, notWhole));
+        tabs.note(
+                2,
+                a.toBuy().isEmpty() && a.checks().isEmpty()
+                        ? ""
+                        : "○ " + (a.toBuy().size() + a.checks().size()));
+        showPane(ALLOTTED);
+        if (!notWhole.isEmpty()) say("Left out, since they are not whole: " + String.join(", ", notWhole));
     }
 
-    private static String notes(RackAllotment a) {
-        List<String> said = new ArrayList<>();
-        if (!a.toBuy().isEmpty()) said.add("To buy, free of knots near the joints:");
-        for (RackAllotment.Purchase p : a.toBuy()) {
-            String instead = p.instead().isEmpty() ? "" : ", instead of " + String.join(", ", p.instead());
-            said.add("· " + p.count() + " of " + NumberField.spoken(p.size().width()) + " × "
-                    + NumberField.spoken(p.size().thickness()) + " mm, "
-                    + NumberField.spoken(p.size().length())
-                    + " mm long or longer, for " + String.join(", ", p.parts()) + instead);
-        }
-        if (!a.checks().isEmpty()) said.add((said.isEmpty() ? "" : "\n") + "To measure again before anything is cut:");
-        for (RackAllotment.Check c : a.checks()) {
-            String found = Double.isInfinite(c.clearance())
-                    ? "found at no cut"
-                    : String.format(
-                            Locale.ROOT, "%.1f mm from the nearest cut, %.1f wanted", c.clearance(), c.margin());
-            said.add("· board " + c.option().placing().board().id() + ", knot "
-                    + c.fit().knot().id() + ": " + found
-                    + String.format(
-                            Locale.ROOT, ", give or take %.1f", 2 * c.fit().spread()));
-        }
-        List<String> left = a.leftOver().stream().map(l -> l.board().id()).toList();
-        if (!left.isEmpty()) said.add((said.isEmpty() ? "" : "\n") + "Left over: " + String.join(", ", left));
-        return said.isEmpty() ? "Nothing to buy, nothing to measure again." : String.join("\n", said);
+    private static String says(RackAllotment a) {
+        boolean round = a.clear() == a.parts();
+        return (round ? "✓  " : "×  ") + a.supplied() + " of " + a.parts() + " parts supplied, " + a.clear()
+                + " of them clear, from " + a.rack().size() + (a.rack().size() == 1 ? " board." : " boards.");
     }
 
     private void labels() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setSelectedFile(new java.io.File(scenario.id() + "-labels.pdf"));
-        if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
-            labels(chooser.getSelectedFile().toPath());
+        JPopupMenu menu = new JPopupMenu();
+        for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+            menu.add(Printing.item(
+                    paper == Paper.A4 ? "Labels on A4" : "Labels on letter paper",
+                    () -> Printing.ask(page, scenario.id() + "-labels.pdf", to -> labels(to, paper))));
         }
+        menu.show(page, Math.max(0, page.getWidth() * 2 / 3), Look.px(60));
     }
 
-    void labels(Path to) {
+    void labels(Path to, Paper paper) {
         RackAllotment now = allotted;
         if (now == null) return;
         List<String> whose = names;
-        Aside.run(
-                () -> {
-                    SheetFile.save(to, LabelSheet.of(now, whose, Paper.A4), "Labels: " + scenario.title());
-                    return to;
-                },
-                saved -> say("Saved: " + saved),
+        Printing.save(
+                to,
+                () -> new Printing.Bound(LabelSheet.of(now, whose, paper), "Labels: " + scenario.title()),
                 this::say);
     }
 
@@ -291,6 +448,13 @@ final class AllotScreen implements Screen {
 
     @Override
     public void focus() {
-        rack.requestFocusInWindow();
+        rack.table().requestFocusInWindow();
+    }
+
+    /** What was typed is kept, whole or not. */
+    @Override
+    public void left() {
+        rack.table().settle();
+        if (!model.steps().isSaved()) save();
     }
 }

@@ -1,7 +1,11 @@
 package org.marktwice.view.desk;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -12,7 +16,15 @@ import org.marktwice.files.FileRefused;
 
 /** Slow work away from the event thread, with its answer brought back to it. */
 final class Aside {
+    /** On the event thread only. */
+    private static final Set<SwingWorker<?, ?>> UNDER_WAY = new LinkedHashSet<>();
+
     private Aside() {}
+
+    /** What is under way, the longest first; nothing once every answer has been brought back. On the event thread only. */
+    static List<Future<?>> underWay() {
+        return List.copyOf(UNDER_WAY);
+    }
 
     /**
      * @param done takes what comes out, on the event thread
@@ -27,6 +39,7 @@ final class Aside {
 
             @Override
             protected void done() {
+                UNDER_WAY.remove(this);
                 if (isCancelled()) return;
                 try {
                     done.accept(get());
@@ -37,6 +50,7 @@ final class Aside {
                 }
             }
         };
+        UNDER_WAY.add(worker);
         worker.execute();
         return worker;
     }

@@ -130,6 +130,7 @@ final class EndSection extends JComponent {
         end(g, now, t, scale);
         if (now.pith().isPresent()) {
             branches(g, now, now.pith().get(), t);
+            face(g, now, t, scale);
             cross(g, on(t, now.pith().get().y(), now.pith().get().z()));
         }
         if (isFocusOwner()) {
@@ -167,7 +168,18 @@ final class EndSection extends JComponent {
                 corner.getY(),
                 of.size().width() * scale,
                 of.size().thickness() * scale));
-        label(g, "face 1", corner.getX() + of.size().width() * scale / 2, corner.getY() - Look.px(6));
+    }
+
+    /** Says which face is which, on a ground of its own: branches run behind it. */
+    private static void face(Graphics2D g, Board of, AffineTransform t, double scale) {
+        Point2D corner = on(t, 0, of.size().thickness());
+        double middle = corner.getX() + of.size().width() * scale / 2;
+        var metrics = g.getFontMetrics(Style.NOTE.font());
+        double wide = metrics.stringWidth("face 1") + Look.px(8);
+        g.setColor(Look.colour(Ink.PANEL));
+        g.fill(new Rectangle2D.Double(
+                middle - wide / 2, corner.getY() - metrics.getHeight() - Look.px(2), wide, metrics.getHeight()));
+        label(g, "face 1", middle, corner.getY() - Look.px(6));
     }
 
     private static void label(Graphics2D g, String words, double middle, double base) {

@@ -32,6 +32,7 @@ final class PathField extends JPanel {
 
     private final Kind kind;
     private final JTextField text = new JTextField(16);
+    private transient Runnable onChosen = () -> {};
 
     PathField(String name, String what, Kind kind, Runnable changed) {
         super(new MigLayout("insets 0, gapx 6, fillx", "[grow,fill][]"));
@@ -62,6 +63,12 @@ final class PathField extends JPanel {
         add(choose);
     }
 
+    /** Told when a file is chosen, or Enter pressed on one that is typed. */
+    void onChosen(Runnable chosen) {
+        onChosen = chosen;
+        text.addActionListener(e -> chosen.run());
+    }
+
     /** Empty while nothing, or nothing that could be a path, is typed. */
     Optional<Path> path() {
         String typed = text.getText().strip();
@@ -83,6 +90,7 @@ final class PathField extends JPanel {
         path().map(Path::toFile).filter(File::exists).ifPresent(chooser::setSelectedFile);
         if (chooser.showDialog(this, "Choose") == JFileChooser.APPROVE_OPTION) {
             show(chooser.getSelectedFile().toPath());
+            onChosen.run();
         }
     }
 }

@@ -2,7 +2,6 @@ package org.marktwice.view.desk;
 
 import java.awt.Color;
 import java.awt.Component;
-import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,16 +9,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultCellEditor;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
@@ -71,7 +66,7 @@ final class RecordScreen implements Screen {
     private final JLabel paid = Look.quiet(" ", Style.NOTE);
     private final JLabel line = Look.label(" ", Style.BODY);
     private final Cells cells = new Cells();
-    private final JTable table = new JTable(cells);
+    private final TypingTable table = new Table();
     private final List<Deed> deeds;
     private final JPanel page;
     private RecordModel model;
@@ -121,53 +116,32 @@ final class RecordScreen implements Screen {
     }
 
     private void dressTable() {
-        table.setName("record");
-        table.getAccessibleContext().setAccessibleName("What the finished jobs measured");
-        Look.styled(table, Style.BODY);
-        table.setRowHeight(Look.px(30));
-        table.setCellSelectionEnabled(true);
+        table.setModel(cells);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        table.setFillsViewportHeight(true);
-        table.setShowGrid(true);
-        table.setGridColor(Look.colour(Ink.BORDER));
-        table.setBackground(Look.colour(Ink.PANEL));
-        table.setSelectionBackground(Look.colour(Ink.PICKED));
-        table.setSelectionForeground(Look.colour(Ink.INK));
-        table.putClientProperty("terminateEditOnFocusLost", true);
         table.setDefaultRenderer(Object.class, new Figure());
-        JTextField field = new JTextField();
-        field.setHorizontalAlignment(SwingConstants.RIGHT);
-        table.setDefaultEditor(Object.class, new DefaultCellEditor(field));
-        // the field has the focus while one types, and Enter with it
-        field.addActionListener(e -> down());
-        table.getTableHeader().setReorderingAllowed(false);
         table.getTableHeader().setFont(Style.NOTE.font());
         table.getTableHeader().setForeground(Look.colour(Ink.QUIET));
-        // straight down a column, and on to the head of the next
-        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "down");
-        table.getActionMap().put("down", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                down();
-            }
-        });
     }
 
-    private void down() {
-        int row = Math.max(0, table.getSelectedRow());
-        int column = Math.max(1, table.getSelectedColumn());
-        if (table.isEditing()) {
-            row = table.getEditingRow();
-            column = table.getEditingColumn();
-            table.getCellEditor().stopCellEditing();
+    /** Straight down a column, and on to the head of the next. */
+    private final class Table extends TypingTable {
+        private static final long serialVersionUID = 1L;
+
+        Table() {
+            super("record", "What the finished jobs measured", 30);
         }
-        boolean last = row + 1 >= table.getRowCount();
-        int nextRow = last ? 0 : row + 1;
-        int nextColumn = last ? Math.min(column + 1, model.measures().size()) : column;
-        table.changeSelection(nextRow, nextColumn, false, false);
-        table.requestFocusInWindow();
+
+        @Override
+        boolean isFigure(int column) {
+            return column > 0;
+        }
+
+        @Override
+        int[] below(int line, int column) {
+            int from = Math.max(1, column);
+            boolean last = line + 1 >= getRowCount();
+            return last ? new int[] {0, Math.min(from + 1, model.measures().size())} : new int[] {line + 1, from};
+        }
     }
 
     private Deed deed(Command command) {
@@ -289,7 +263,7 @@ final class RecordScreen implements Screen {
     }
 
     private void save() {
-        if (table.isEditing()) table.getCellEditor().stopCellEditing();
+        table.settle();
         path().ifPresent(p -> {
             RecordFile now = model.steps().now();
             List<String> ids = model.measures().stream().map(Measure::id).toList();
@@ -464,7 +438,7 @@ final class RecordScreen implements Screen {
     /** What was typed is kept beside, where it was not saved. */
     @Override
     public void left() {
-        if (table.isEditing()) table.getCellEditor().stopCellEditing();
+        table.settle();
         if (!model.steps().isSaved()) save();
     }
 }

@@ -60,7 +60,7 @@ final class Sheet<T> extends JPanel {
     private void dress() {
         for (int i = 0; i < table.getColumnCount(); i++) {
             Rows.Col<T> column = rows.column(i);
-            table.getColumnModel().getColumn(i).setPreferredWidth((int) (100 * column.weight()));
+            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(100 * column.weight()));
             if (column.isUpright()) {
                 table.getColumnModel().getColumn(i).setMinWidth(Look.px(28));
                 table.getColumnModel().getColumn(i).setMaxWidth(Look.px(60));

@@ -2,10 +2,17 @@ package org.marktwice.view.desk;
 
 import java.awt.Component;
 import java.awt.Point;
+import java.util.List;
+import java.util.concurrent.Future;
 
 /** Where things are on the desk's pictures, for tests in the window. */
 public final class DeskPixels {
     private DeskPixels() {}
+
+    /** What the desk works at aside; on the event thread only. */
+    public static List<Future<?>> underWay() {
+        return Aside.underWay();
+    }
 
     /** A point of the job drawing at which a part is seen. */
     public static Point ofPart(Component sheet, String part) {

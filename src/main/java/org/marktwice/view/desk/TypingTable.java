@@ -1,0 +1,134 @@
+package org.marktwice.view.desk;
+
+import java.awt.Dimension;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.EventObject;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultCellEditor;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.picture.Ink;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
+
+/**
+ * A table that is filled in as on paper: what is typed takes the place of what stood there, Enter goes straight down, Tab
+ * to the right, Delete empties.
+ */
+abstract class TypingTable extends JTable {
+    private static final long serialVersionUID = 1L;
+
+    private final JTextField field = new JTextField();
+    private final int row;
+
+    /** @param row the height of a line */
+    TypingTable(String name, String what, int row) {
+        this.row = row;
+        setName(name);
+        getAccessibleContext().setAccessibleName(what);
+        Look.styled(this, Style.BODY);
+        setCellSelectionEnabled(true);
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setFillsViewportHeight(true);
+        setShowGrid(true);
+        setIntercellSpacing(new Dimension(1, 1));
+        putClientProperty("terminateEditOnFocusLost", true);
+        setSurrendersFocusOnKeystroke(true);
+        field.setBorder(BorderFactory.createLineBorder(Look.colour(Ink.ACTION)));
+        Look.styled(field, Style.BODY);
+        // the field has the focus while one types, and Enter with it
+        field.addActionListener(e -> down());
+        setDefaultEditor(Object.class, new DefaultCellEditor(field));
+        getTableHeader().setReorderingAllowed(false);
+        on("ENTER", "down", this::down);
+        on("DELETE", "empty", this::empty);
+        on("BACK_SPACE", "empty", this::empty);
+        dress();
+    }
+
+    private void on(String key, String name, Runnable does) {
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), name);
+        getActionMap().put(name, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                does.run();
+            }
+        });
+    }
+
+    /** Whether figures stand in this column, which are written at the right. */
+    abstract boolean isFigure(int column);
+
+    /** Where Enter leads from a cell: a line and a column. */
+    abstract int[] below(int line, int column);
+
+    private void down() {
+        int line = isEditing() ? getEditingRow() : Math.max(0, getSelectedRow());
+        int column = isEditing() ? getEditingColumn() : Math.max(0, getSelectedColumn());
+        settle();
+        int[] next = below(line, column);
+        go(next[0], next[1]);
+    }
+
+    private void empty() {
+        int line = getSelectedRow();
+        int column = getSelectedColumn();
+        if (line >= 0 && column >= 0 && isCellEditable(line, column)) setValueAt("", line, column);
+    }
+
+    /** Takes what is being typed. */
+    void settle() {
+        if (isEditing()) getCellEditor().stopCellEditing();
+    }
+
+    /** Gives up what is being typed. */
+    void giveUp() {
+        if (isEditing()) getCellEditor().cancelCellEditing();
+    }
+
+    void go(int line, int column) {
+        changeSelection(line, column, false, false);
+        requestFocusInWindow();
+    }
+
+    /** A cell is begun by what is typed, and not by a command's key. */
+    @Override
+    protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+        boolean command = event.isMetaDown() || event.isControlDown() != event.isAltDown() || event.isActionKey();
+        putClientProperty("JTable.autoStartsEdit", !command);
+        return super.processKeyBinding(key, event, condition, pressed);
+    }
+
+    @Override
+    public boolean editCellAt(int line, int column, @Nullable EventObject event) {
+        boolean begun = super.editCellAt(line, column, event);
+        if (begun) {
+            field.setHorizontalAlignment(isFigure(column) ? SwingConstants.RIGHT : SwingConstants.LEFT);
+            boolean typed = event instanceof KeyEvent key && key.getKeyCode() != KeyEvent.VK_F2;
+            if (typed) field.selectAll();
+        }
+        return begun;
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        dress();
+    }
+
+    private void dress() {
+        if (row > 0) setRowHeight(Look.px(row));
+        setBackground(Look.colour(Ink.PANEL));
+        setGridColor(Look.colour(Ink.BORDER));
+        setSelectionBackground(Look.colour(Ink.PICKED));
+        setSelectionForeground(Look.colour(Ink.INK));
+    }
+}
