@@ -27,6 +27,7 @@ final class Callouts {
     /**
      * @param place a place on the board to the screen
      * @param bounds what the board covers
+     * @param clear what no note may cover
      * @param seen whether a surface is seen at all; notes on hidden ones are left out
      */
     static void paint(
@@ -34,10 +35,11 @@ final class Callouts {
             List<BoardPicture.Callout> notes,
             Function<SurfacePoint, Point2D> place,
             Rectangle2D bounds,
+            List<Rectangle2D> clear,
             Predicate<Surface> seen,
             Palette palette,
             Font font) {
-        List<Rectangle2D> taken = new ArrayList<>();
+        List<Rectangle2D> taken = new ArrayList<>(clear);
         Rectangle2D clip = g.getClipBounds() == null ? null : g.getClipBounds();
         for (BoardPicture.Callout note : notes) {
             if (!seen.test(note.at().surface())) continue;

@@ -10,6 +10,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
@@ -36,7 +37,7 @@ public final class IsometricPainter {
         }
         arrises(own, view, palette);
         Callouts.paint(
-                own, p.callouts(), view::project, view.bounds(), s -> view.facing(s) > 0, palette, surfaces.font());
+                own, p.callouts(), view::project, view.bounds(), List.of(), s -> view.facing(s) > 0, palette, surfaces.font());
         own.dispose();
     }
 

@@ -215,6 +215,20 @@ public final class Unrolled {
         return all;
     }
 
+    /** Where the names of the surfaces stand. */
+    private List<Rectangle2D> labels() {
+        List<Rectangle2D> all = new ArrayList<>();
+        for (Surface s : Surface.values()) {
+            Rectangle2D place = shape(s).getBounds2D();
+            all.add(
+                    s.isEnd()
+                            ? new Rectangle2D.Double(place.getX(), place.getMaxY() + 2, labels, 2 * LABEL_GAP)
+                            : new Rectangle2D.Double(
+                                    place.getX() - labels, place.getCenterY() - LABEL_GAP, labels, 2 * LABEL_GAP));
+        }
+        return all;
+    }
+
     /** Draws the board and its labels. */
     public void paint(Graphics2D g, BoardPicture p, SurfacePainter painter, Palette palette) {
         Graphics2D own = (Graphics2D) g.create();
@@ -235,7 +249,7 @@ public final class Unrolled {
             own.draw(shape(s));
             label(own, s, painter.font(), palette);
         }
-        Callouts.paint(own, p.callouts(), this::project, bounds(), s -> true, palette, painter.font());
+        Callouts.paint(own, p.callouts(), this::project, bounds(), labels(), s -> true, palette, painter.font());
         own.dispose();
     }
 

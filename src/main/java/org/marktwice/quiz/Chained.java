@@ -14,6 +14,7 @@ import org.marktwice.timber.SurfacePoint;
 /** Lines measured each from the one before: where do they come to stand, and how far out can they be? */
 final class Chained implements Maker {
     private static final Surface FACE = Surface.FACE_1;
+    private static final List<String> NUMBERS = List.of("No", "One", "Two", "Three", "Four", "Five", "Six");
 
     @Override
     public Kind kind() {
@@ -30,16 +31,40 @@ final class Chained implements Maker {
         BoardPicture picture = BoardPicture.of(board).struck(lines(board, lengths));
         double error = 0.1 * chance.whole(3, 8);
         String given = Say.of(
-                "On board %s %d lines are measured from end 1, each from the one before: %s mm.%s",
+                "%s lines are measured on board %s, the first from end 1 and each other from the one before: %s mm.%s",
+                NUMBERS.get(steps),
                 board.id(),
-                steps,
                 Say.and(lengths.stream().map(Say::number).toList()),
                 level == 1 ? "" : Say.of(" Each measurement can be out by %s either way.", Say.mm(error)));
-        Picture shown = Picture.SquareOn.whole(picture, FACE);
+        Picture.SquareOn shown = Picture.SquareOn.whole(picture, FACE);
         if (level == 1) return sum(chance, lengths, given, shown);
         return level == 2 || chance.with(0.5)
                 ? worst(chance, steps, error, given, shown)
                 : between(chance, steps, error, given, shown);
+    }
+
+    /** The lines, and shaded where the last of them may come to stand. */
+    private static Picture astray(Picture.SquareOn shown, double error) {
+        BoardPicture board = shown.board();
+        List<Struck> struck = new ArrayList<>(board.struck());
+        double x = ((Struck.Line) struck.get(struck.size() - 1)).from().u();
+        double width = board.board().size().width();
+        struck.add(new Struck.Waste(
+                struck.size() + 1,
+                List.of(
+                        new SurfacePoint(FACE, x - error, 0),
+                        new SurfacePoint(FACE, x - error, width),
+                        new SurfacePoint(FACE, x + error, width),
+                        new SurfacePoint(FACE, x + error, 0))));
+        return Picture.SquareOn.whole(board.struck(struck), FACE);
+    }
+
+    /** The lines, and a rule laid down once from the end to the last of them. */
+    private static Picture measured(Picture.SquareOn shown, double sum) {
+        double middle = shown.board().board().size().width() / 2;
+        BoardPicture.LaidRule rule = new BoardPicture.LaidRule(
+                new SurfacePoint(FACE, 0, middle), new SurfacePoint(FACE, sum, middle), Say.number(sum));
+        return Picture.SquareOn.whole(shown.board().rule(rule), FACE);
     }
 
     private static List<Struck> lines(Board board, List<Double> lengths) {
@@ -56,7 +81,7 @@ final class Chained implements Maker {
         return lines;
     }
 
-    private static Question.Draft sum(Chance chance, List<Double> lengths, String given, Picture shown) {
+    private static Question.Draft sum(Chance chance, List<Double> lengths, String given, Picture.SquareOn shown) {
         double sum = lengths.stream().mapToDouble(Double::doubleValue).sum();
         double last = lengths.get(lengths.size() - 1);
         List<Offer> slips = List.of(
@@ -76,10 +101,10 @@ final class Chained implements Maker {
                                 String.join(
                                         " + ", lengths.stream().map(Say::number).toList()),
                                 Say.mm(sum)),
-                        shown));
+                        measured(shown, sum)));
     }
 
-    private static Question.Draft worst(Chance chance, int steps, double error, String given, Picture shown) {
+    private static Question.Draft worst(Chance chance, int steps, double error, String given, Picture.SquareOn shown) {
         List<Offer> slips = List.of(
                 figure(error, "That holds for a line measured from the end itself; here each step adds its own."),
                 figure(Math.sqrt(steps) * error, "So much is likely, where some errors cancel; at worst none do."),
@@ -92,7 +117,7 @@ final class Chained implements Maker {
                 new Question.Reason(
                         Say.of(
                                 "%d × %s = %s at worst, and √%d × %s = %s is likely. Measured from end 1 with the rule laid"
-                                        + " down once it would be %s.",
+                                        + " down once it would be %s. Shaded is where the line may come to stand.",
                                 steps,
                                 Say.number(error),
                                 Say.mm(steps * error),
@@ -100,10 +125,10 @@ final class Chained implements Maker {
                                 Say.number(error),
                                 Say.mm(Math.sqrt(steps) * error),
                                 Say.mm(error)),
-                        shown));
+                        astray(shown, steps * error)));
     }
 
-    private static Question.Draft between(Chance chance, int steps, double error, String given, Picture shown) {
+    private static Question.Draft between(Chance chance, int steps, double error, String given, Picture.SquareOn shown) {
         List<Offer> slips = List.of(
                 figure(steps * error, "One too many: the first line's own error moves both lines alike."),
                 figure(2 * error, "That holds for two lines each measured from the end."),
@@ -121,14 +146,14 @@ final class Chained implements Maker {
                 new Question.Reason(
                         Say.of(
                                 "Between the two lie %d steps: %d × %s = %s. Measured both from end 1 it would be 2 × %s = %s at"
-                                        + " worst, however many lines lie between.",
+                                        + " worst, however many lines lie between. Shaded is where the last line may come to stand.",
                                 steps - 1,
                                 steps - 1,
                                 Say.number(error),
                                 Say.mm((steps - 1) * error),
                                 Say.number(error),
                                 Say.mm(2 * error)),
-                        shown));
+                        astray(shown, steps * error)));
     }
 
     private static Offer figure(double mm, String because) {

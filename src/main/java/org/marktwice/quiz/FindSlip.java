@@ -144,7 +144,7 @@ final class FindSlip implements Maker {
         Part part = work.placing().part();
         Turn turn = work.placing().turn();
         return Say.of(
-                "Board %s is the %s, %s; face side %s, face edge %s; %s is at the bottom, and its length is cut already. The"
+                "Board %s is the %s, %s: face side on %s, face edge on %s. %s is at the bottom, and its length is cut already. The"
                         + " shelf's underside stands %s up, its housing is a third of the thickness deep, and the shelf itself measures"
                         + " %s.",
                 work.board().id(),
@@ -152,7 +152,7 @@ final class FindSlip implements Maker {
                 Say.size(part.size()),
                 work.side().spoken(),
                 work.edge().spoken(),
-                turn.looking(Direction.BOTTOM).spoken(),
+                Say.capital(turn.looking(Direction.BOTTOM).spoken()),
                 Say.mm(work.up()),
                 Say.mm(work.shelf()));
     }

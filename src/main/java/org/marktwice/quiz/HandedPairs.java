@@ -76,15 +76,27 @@ final class HandedPairs implements Maker {
                 Picture.SquareOn.whole(picture, SIDE),
                 new Question.Reason(
                         Say.of(
-                                "Stood up with the face side turned in and the face edge to the front, the housing has to be"
-                                        + " %s up in both. Laid face to face and lined across together, a pair comes out handed by itself;"
-                                        + " laid side by side with the faces up, it comes out as two of the same.",
+                                "Opened like a book, face edge to face edge and with the bottom ends to the left, the two are"
+                                        + " mirror images: each housing is %s up. Laid face to face and lined across together, a pair"
+                                        + " comes out handed by itself; side by side with the faces up, it comes out as two of the same.",
                                 Say.mm(up)),
-                        Picture.Beside.of(
-                                new Picture.Lying(picture, turn(given, set)),
-                                new Picture.Lying(
-                                        picture(other, asked, right).evidence(Evidence.on(SIDE), Ink.SOUND),
-                                        turn(asked, right)))));
+                        opened(picture, set, picture(other, asked, right), right)));
+    }
+
+    /** Both seen on their face sides, bottom ends to the left, face edges together. */
+    private static Picture opened(BoardPicture one, Laid oneLaid, BoardPicture other, Laid otherLaid) {
+        Picture first = bottomLeft(one, oneLaid);
+        Picture second = bottomLeft(other, otherLaid);
+        return isEdgeBelow(oneLaid) ? Picture.Beside.of(first, second) : Picture.Beside.of(second, first);
+    }
+
+    private static Picture bottomLeft(BoardPicture board, Laid laid) {
+        return Picture.SquareOn.whole(board, SIDE).halfTurned(laid.bottom() == Surface.END_2);
+    }
+
+    /** Whether the face edge is at the lower side, once the bottom end is to the left; face 1 has edge 1 below, end 1 left. */
+    private static boolean isEdgeBelow(Laid laid) {
+        return (laid.edge() == Surface.EDGE_1) == (laid.bottom() == Surface.END_1);
     }
 
     /** As it is when it is rightly set out for a part with its face edge on this edge. */

@@ -56,41 +56,57 @@ final class KnotFouls implements Maker {
         Lies wanted = Lies.values()[chance.whole(0, 2)];
         Case found = find(drawing, part, wanted, chance);
         double margin = margin(found.knot());
-        Board board = found.placing().board();
         List<Offer> offers = offers(found, margin);
-        BoardPicture asked = laid(BoardPicture.of(board), List.of(found.cut()), null)
+        BoardPicture asked = laid(BoardPicture.of(found.placing().board()), List.of(found.cut()), null)
                 .evidence(
                         new Evidence(List.of(), List.of(), List.of(found.knot().id())), Ink.ACTION);
         return new Question.Draft(
                 given(found),
-                Say.of(
-                        "Board %s turned as the %s: %s. The housing is hatched; %s, %s mm across, is outlined.",
-                        board.id(),
-                        found.placing().part().name().toLowerCase(java.util.Locale.ROOT),
-                        facing(found.placing().turn()),
-                        Say.knotName(found.knot().id()),
-                        Say.number(found.knot().diameter())),
+                beside(found),
                 Say.of(
                         "Turned so, how does %s lie to the housing? Its margin is %s.",
                         Say.knotName(found.knot().id()), Say.mm(margin)),
                 Answers.choose(offers, found.lies().ordinal()),
-                shown(level, asked, found),
+                new Picture.Unrolled(asked),
                 reason(found, margin));
     }
 
     private static String given(Case found) {
-        Board board = found.placing().board();
-        String traces = Say.knot(found.knot().id(), found.body().traces());
         return Say.of(
                 "Board %s, %s, turned as the %s: %s. The housing is to be cut %s. %s, %s mm across, comes out on %s.",
-                board.id(),
-                Say.size(board.size()),
-                found.placing().part().name().toLowerCase(java.util.Locale.ROOT),
+                found.placing().board().id(),
+                Say.size(found.placing().board().size()),
+                lower(found),
                 facing(found.placing().turn()),
-                PartOfDrawing.cuts(List.of(found.cut()), board),
+                cut(found),
                 Say.capital(Say.knotName(found.knot().id())),
                 Say.number(found.knot().diameter()),
-                traces.isEmpty() ? "no surface" : traces);
+                comesOut(found));
+    }
+
+    private static String beside(Case found) {
+        return Say.of(
+                "Board %s, turned as the %s. The housing, hatched, is to be cut %s. %s, outlined, is %s mm across and comes"
+                        + " out on %s.",
+                found.placing().board().id(),
+                lower(found),
+                cut(found),
+                Say.capital(Say.knotName(found.knot().id())),
+                Say.number(found.knot().diameter()),
+                comesOut(found));
+    }
+
+    private static String lower(Case found) {
+        return found.placing().part().name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    private static String cut(Case found) {
+        return PartOfDrawing.cuts(List.of(found.cut()), found.placing().board());
+    }
+
+    private static String comesOut(Case found) {
+        String traces = Say.knot(found.knot().id(), found.body().traces());
+        return traces.isEmpty() ? "no surface" : traces;
     }
 
     static String facing(Turn turn) {
@@ -107,12 +123,6 @@ final class KnotFouls implements Maker {
                 Offer.words(Say.of("Clear: it keeps at least %s", Say.mm(margin)), truly),
                 Offer.words(Say.of("Too near: it does not touch, but comes nearer than %s", Say.mm(margin)), truly),
                 Offer.words("In the way: it runs into what is to be cut out", truly));
-    }
-
-    private static Picture shown(int level, BoardPicture asked, Case found) {
-        if (level == 1) return new Picture.Unrolled(asked);
-        Surface opens = opens(found.cut().boxes().get(0), found.placing().board());
-        return Picture.Lying.showing(asked, opens, Surface.EDGE_1);
     }
 
     /** The face that a housing is cut into. */

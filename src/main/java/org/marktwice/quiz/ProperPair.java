@@ -10,6 +10,7 @@ import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Finding.Evidence;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Chance;
+import org.marktwice.timber.Size;
 import org.marktwice.timber.Surface;
 
 /** Four boards with two marks each: which is a proper pair? Slips: tail or point to the wrong arris, marks changed about. */
@@ -21,7 +22,7 @@ final class ProperPair implements Maker {
 
     @Override
     public Question.Draft make(int level, Chance chance) {
-        Board board = Boards.of(chance, Boards.anySize(chance), 0.3).next();
+        Board board = Boards.of(chance, shortSize(chance), 0.3).next();
         List<Offer> wrong = new ArrayList<>();
         for (int slip = 0; slip < 4; slip++) wrong.add(slipped(board, slip, lies(level, chance)));
         // the harder slips are those where only one of the two marks is wrong
@@ -46,6 +47,11 @@ final class ProperPair implements Maker {
                                 proper.side().on().spoken(), proper.edge().on().spoken()),
                         Picture.Lying.showing(
                                 why, proper.side().on(), proper.edge().on())));
+    }
+
+    /** So short that both marks are large in a small picture. */
+    private static Size shortSize(Chance chance) {
+        return new Size(10 * chance.whole(14, 18), 5 * chance.whole(14, 20), chance.whole(20, 28));
     }
 
     /** The surfaces that lie up and in front in one of the pictures. */
@@ -85,7 +91,8 @@ final class ProperPair implements Maker {
                 because,
                 Picture.Lying.showing(
                         BoardPicture.of(state, null),
-                        lies.side().on(),
-                        lies.edge().on()));
+                                lies.side().on(),
+                                lies.edge().on())
+                        .unnamed());
     }
 }

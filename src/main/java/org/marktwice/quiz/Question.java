@@ -20,6 +20,11 @@ public record Question(
         Picture picture,
         Reason reason) {
 
+    /** The text with figures kept on one line with their units and names, to be shown where lines are broken. */
+    public static String unbroken(String text) {
+        return text.replaceAll("(?<=\\d) (?=(mm|%)(?!\\w))|(?<=(face|edge|end|knot)) (?=\\d)", "\u00a0");
+    }
+
     /** @param shows what shows it: the board turned to where it can be seen, with the places picked out */
     public record Reason(String text, Picture shows) {}
 

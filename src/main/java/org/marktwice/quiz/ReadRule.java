@@ -14,6 +14,9 @@ final class ReadRule implements Maker {
     /** So much of the board is seen, millimetres. */
     private static final double SEEN = 110;
 
+    /** And so much to both sides of the rule's upper edge. */
+    private static final double ASIDE = 24;
+
     @Override
     public Kind kind() {
         return Kind.READ_RULE;
@@ -63,8 +66,8 @@ final class ReadRule implements Maker {
                 Say.of("A steel rule lies on %s with its zero at %s.", face.spoken(), end.spoken()),
                 "What does the rule read at the knife line?",
                 answers,
-                new Picture.SquareOn(asked, face, low, low + SEEN),
-                new Question.Reason(why, new Picture.SquareOn(told, face, low, low + SEEN)));
+                Picture.SquareOn.part(asked, face, low, low + SEEN, ASIDE),
+                new Question.Reason(why, Picture.SquareOn.part(told, face, low, low + SEEN, ASIDE)));
     }
 
     private static BoardPicture.LaidRule laid(Surface face, double zero, double x, double v, String reading) {

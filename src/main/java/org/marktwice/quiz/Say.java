@@ -78,7 +78,7 @@ final class Say {
                         t.surface().spoken(),
                         number(Math.round(t.middle().u() - t.length() / 2)),
                         number(Math.round(t.middle().u() + t.length() / 2))))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.collectingAndThen(Collectors.toList(), Say::and));
     }
 
     /** Knot k3 in a sentence. */

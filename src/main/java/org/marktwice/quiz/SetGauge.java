@@ -43,13 +43,13 @@ final class SetGauge implements Maker {
         Part takes = drawing.part(joint.takes()).orElseThrow();
         return new Question.Draft(
                 Say.of(
-                        "%s of %s and %s; both are %s mm thick%s. The face side is on the side that the gauge works from.",
-                        Say.capital(joint.noun()),
-                        part.name(),
-                        takes.name(),
+                        "A %s of the %s and the %s, both %s mm thick%s.",
+                        joint.noun(),
+                        lower(part),
+                        lower(takes),
                         Say.number(thick),
                         known(joint, drawing, part, takes)),
-                Say.of("To what is the gauge set, fence on the face side, for %s?", word),
+                Say.of("The gauge's fence is on the face side. What is it set to for %s?", word),
                 Answers.figure(
                         chance,
                         Offer.figure(right, "mm", "From the face side, as the joint's proportion has it."),
@@ -74,10 +74,14 @@ final class SetGauge implements Maker {
         return Math.round(least * 100) / 100.0;
     }
 
+    private static String lower(Part part) {
+        return part.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
     private static String words(Joint joint) {
         if (joint instanceof Joint.ThroughHousing) return "the depth of the housing";
-        if (joint instanceof Joint.MortiseTenon) return "the side of the mortise that is nearer to the face side";
-        if (joint instanceof Joint.Bridle) return "the side of the slot that is nearer to the face side";
+        if (joint instanceof Joint.MortiseTenon) return "the nearer side of the mortise";
+        if (joint instanceof Joint.Bridle) return "the nearer side of the slot";
         return "the depth of the halving";
     }
 

@@ -31,7 +31,7 @@ final class StockBears implements Maker {
         String work = gauge ? "gauged along" : "squared across";
         return new Question.Draft(
                 Say.of(
-                        "Board %s: face side on %s, face edge on %s. A line is to be %s %s.",
+                        "Board %s: face side on %s, face edge on %s. A line is to be %s %s, which is outlined.",
                         board.id(), pair.side().on().spoken(), pair.edge().on().spoken(), work, on.spoken()),
                 Say.of("Which surface does %s bear on?", bears),
                 Answers.point(offers(board, on, right, gauge)),
@@ -55,9 +55,9 @@ final class StockBears implements Maker {
     private static String off(Board board, Surface back) {
         Shape shape = board.shape();
         return back.isEdge()
-                ? Say.of("the edges of this board run out by %s over its length.", Say.mm(Math.abs(shape.taper())))
+                ? Say.of("the width of this board runs out by %s over its length.", Say.mm(Math.abs(shape.taper())))
                 : Say.of(
-                        "the faces of this board run out by %s over its length.", Say.mm(Math.abs(shape.thickening())));
+                        "the thickness of this board runs out by %s over its length.", Say.mm(Math.abs(shape.thickening())));
     }
 
     private static Question.Reason reason(
@@ -65,7 +65,7 @@ final class StockBears implements Maker {
         String mark = right == pair.side().on() ? "face side" : "face edge";
         String why = Say.of(
                 "%s bears on the face side or the face edge, on nothing else. For a line on %s only the %s, %s, adjoins."
-                        + " From the other side %s",
+                        + " The surface opposite to it was not proved: %s",
                 gauge ? "The fence" : "The stock", on.spoken(), mark, right.spoken(), off(board, right.opposite()));
         BoardPicture shown = picture.evidence(Evidence.on(right), Ink.SOUND);
         Surface beside =

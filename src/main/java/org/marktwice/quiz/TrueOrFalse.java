@@ -78,13 +78,15 @@ final class TrueOrFalse implements Maker {
                 Say.of("Dried to %s %%, %s hollows.", Say.number(dry), face.spoken()),
                 isTrue,
                 Say.of(
-                        "%s is the bark side, and that hollows: at %s %% it is %s deep in the middle, and %s is rounded.",
+                        "%s is the bark side, and that hollows: at %s %% it is %s deep in the middle, and %s is rounded. In the"
+                                + " picture its shape is drawn ten times over.",
                         Say.capital(bark.spoken()),
                         Say.number(dry),
                         Say.mm(Math.abs(cup)),
                         bark.opposite().spoken()),
                 Picture.SquareOn.whole(picture, Surface.END_1),
-                Picture.Lying.showing(picture.evidence(Evidence.on(bark), Ink.SOUND), bark, Surface.EDGE_1));
+                Picture.Lying.showing(picture.evidence(Evidence.on(bark), Ink.SOUND), bark, Surface.EDGE_1)
+                        .settled(dry, Hollow.DRAWN));
     }
 
     /** Whether two ways to mark a board bring the same end to the bottom. */
@@ -167,10 +169,11 @@ final class TrueOrFalse implements Maker {
                 isTrue,
                 Say.of(
                         "The first cups by %s, the second by %s. The nearer to the heart a board is cut, with the arcs"
-                                + " bending across its width, and the more its wood moves along the rings than across them, the more it cups.",
+                                + " bending across its width, and the more its wood moves along the rings than across them, the more it cups."
+                                + " In the picture their shape is drawn ten times over.",
                         Say.mm(first), Say.mm(second)),
                 Picture.Beside.of(end(one), end(other)),
-                Picture.Beside.of(end(one), end(other)));
+                Picture.Beside.of(cupped(one, dry), cupped(other, dry)));
     }
 
     private static String species(Board board) {
@@ -183,6 +186,12 @@ final class TrueOrFalse implements Maker {
 
     private static Picture end(Board board) {
         return Picture.SquareOn.whole(BoardPicture.of(board), Surface.END_1);
+    }
+
+    private static Picture cupped(Board board, double dry) {
+        Surface up = Seasoned.barkSide(board).orElse(Surface.FACE_1);
+        return Picture.Lying.showing(BoardPicture.of(board), up, Surface.EDGE_1)
+                .settled(dry, Hollow.DRAWN);
     }
 
     private static double cup(Board board, double dry) {
@@ -248,7 +257,6 @@ final class TrueOrFalse implements Maker {
     private static Question.Draft faceOver(Placing lies, Placing over, boolean isTrue) {
         Board board = lies.board();
         BoardPicture now = KnotFouls.laid(BoardPicture.of(board), lies.cuts(), null);
-        BoardPicture then = KnotFouls.laid(BoardPicture.of(board), over.cuts(), null);
         List<String> knots = board.bodies().stream()
                 .filter(b -> !b.isEmpty() && !b.traces().isEmpty())
                 .map(b -> Say.of(
@@ -257,22 +265,27 @@ final class TrueOrFalse implements Maker {
                         Say.mm(KnotFouls.margin(b.knot())),
                         Say.knot(b.knot().id(), b.traces())))
                 .toList();
+        String given = Say.of(
+                "Board %s, %s, fouls its housing as it lies: to be cut out of it %s. Knots: %s.",
+                board.id(),
+                Say.size(board.size()),
+                PartOfDrawing.cuts(lies.cuts(), board),
+                String.join("; ", knots));
         return draft(
+                given,
                 Say.of(
-                        "Board %s, %s, fouls its housing as it lies: to be cut out of it %s. Knots: %s.",
-                        board.id(),
-                        Say.size(board.size()),
-                        PartOfDrawing.cuts(lies.cuts(), board),
-                        String.join("; ", knots)),
-                Say.of("Board %s fouls its housing, which is hatched, as it lies. %s", board.id(), WhichTurn.margins()),
+                        "Board %s fouls its housing, which is hatched, as it lies: %s from end 1.",
+                        board.id(), WhichTurn.along(lies.cuts())),
                 "Turned face over, the same end staying down, every knot keeps its margin.",
                 isTrue,
                 Say.of(
-                        "Turned over, the housing comes %s; the nearest knot then %s. A knot that goes through is no farther"
-                                + " from it than before: only end for end, or sliding, moves it along.",
+                        "Turned over, the housing is cut %s, and %s",
                         PartOfDrawing.cuts(over.cuts(), board),
-                        isTrue ? "keeps its margin, for it does not go through so far" : "is still too near"),
+                        isTrue
+                                ? "every knot keeps its margin: on that side none comes so near."
+                                : "a knot is still too near. One that goes through is no farther from it than before: only end"
+                                        + " for end, or sliding it along, moves it away."),
                 new Picture.Unrolled(WhichTurn.noted(now)),
-                new Picture.Unrolled(then));
+                WhichTurn.tried(over, "Turned face over", isTrue));
     }
 }

@@ -1,6 +1,7 @@
 package org.marktwice.quiz;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,13 +16,13 @@ import org.marktwice.drawing.Turn;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Finding.Evidence;
+import org.marktwice.rulebook.Verdict;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Chance;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.KnotBody;
 import org.marktwice.timber.KnotReach;
-import org.marktwice.timber.Trace;
 
 /** A knot is too near a joint: which turn clears the board? Slips: face over where only end for end helps; refusing it. */
 final class WhichTurn implements Maker {
@@ -43,10 +44,7 @@ final class WhichTurn implements Maker {
         Drawing drawing = Jobs.shelves(chance, level == 1 ? 1 : chance.whole(1, 2));
         Part part = drawing.parts().get(chance.whole(0, 1));
         Case found = find(drawing, part, chance.whole(0, 3), chance);
-        Board board = found.placing().board();
-        String ends = found.endForEnd() ? "end for end clears it" : "end for end does not clear it";
-        String faces = found.faceOver() ? "face over clears it" : "face over does not clear it";
-        String truth = Say.capital(ends) + "; " + faces + ".";
+        String truth = truth(found);
         int right = (found.endForEnd() ? 0 : 2) + (found.endForEnd() == found.faceOver() ? 0 : 1);
         List<Offer> offers = List.of(
                 Offer.words("Either: end for end, or face over", truth),
@@ -54,15 +52,14 @@ final class WhichTurn implements Maker {
                 Offer.words("Neither: it needs another remedy, or another board", truth),
                 Offer.words("Only face over", truth));
         List<Cut> cuts = found.placing().cuts();
-        BoardPicture picture = KnotFouls.laid(BoardPicture.of(board), cuts, null);
+        BoardPicture picture = KnotFouls.laid(BoardPicture.of(found.placing().board()), cuts, null);
         return new Question.Draft(
                 given(found.placing()),
                 Say.of(
-                        "Board %s is meant for the %s, and fouls as it lies: %s. What is to be cut out of it is hatched. %s",
-                        board.id(),
+                        "Board %s, meant for the %s, fouls as it lies. What is to be cut out of it is hatched: %s from end 1.",
+                        found.placing().board().id(),
                         part.name().toLowerCase(java.util.Locale.ROOT),
-                        KnotFouls.facing(found.placing().turn()),
-                        margins()),
+                        along(cuts)),
                 "Which single turn makes every knot keep its margin from the cuts: end for end about the board's"
                         + " thickness, or face over about its length?",
                 Answers.choose(offers, right),
@@ -70,20 +67,37 @@ final class WhichTurn implements Maker {
                 reason(found, truth));
     }
 
-    /** How far each knot has to keep. */
-    static String margins() {
-        return "What each knot has to keep stands beside it.";
+    private static String truth(Case found) {
+        if (found.endForEnd() && found.faceOver()) return "Either of the two clears it.";
+        if (found.endForEnd()) return "End for end clears it; face over does not.";
+        return found.faceOver() ? "Face over clears it; end for end does not." : "Neither of the two clears it.";
     }
 
-    /** With a note at each knot of what it has to keep. */
+    /** Where along the board it is cut. */
+    static String along(List<Cut> cuts) {
+        return Say.and(cuts.stream()
+                        .flatMap(c -> c.boxes().stream())
+                        .map(b -> Say.of("%s to %s", Say.number(b.min(0)), Say.number(b.max(0))))
+                        .toList())
+                + " mm";
+    }
+
+    /** With a note at each knot: how far along the board it reaches, over all surfaces, and what it has to keep. */
     static BoardPicture noted(BoardPicture picture) {
         List<BoardPicture.Callout> notes = new ArrayList<>();
         for (KnotBody body : picture.board().bodies()) {
             if (body.isEmpty() || body.traces().isEmpty()) continue;
-            Trace trace = body.traces().get(0);
-            String keeps = "keeps " + Say.mm(KnotFouls.margin(body.knot()));
+            List<Double> along = body.traces().stream()
+                    .flatMap(t -> t.outline().stream())
+                    .map(p -> p.in(picture.board().size()).x())
+                    .toList();
+            String reaches = Say.of(
+                    "%s: %d to %d mm",
+                    Say.knotName(body.knot().id()),
+                    Math.round(Collections.min(along)),
+                    Math.round(Collections.max(along)));
             notes.add(new BoardPicture.Callout(
-                    trace.middle(), null, Say.knotName(body.knot().id()), keeps));
+                    body.traces().get(0).middle(), null, reaches, "keeps " + Say.mm(KnotFouls.margin(body.knot()))));
         }
         return picture.callouts(notes);
     }
@@ -109,28 +123,28 @@ final class WhichTurn implements Maker {
     }
 
     private static Question.Reason reason(Case found, String truth) {
-        Placing better = found.endForEnd()
-                ? turned(found.placing(), endForEnd(found.placing().turn()))
-                : found.faceOver()
-                        ? turned(found.placing(), faceOver(found.placing().turn()))
-                        : found.placing();
-        BoardPicture shows = KnotFouls.laid(
-                BoardPicture.of(better.board())
-                        .evidence(
-                                new Evidence(
-                                        List.of(),
-                                        List.of(),
-                                        better.board().bodies().stream()
-                                                .filter(b -> !b.isEmpty())
-                                                .map(b -> b.knot().id())
-                                                .toList()),
-                                found.endForEnd() || found.faceOver() ? Ink.SOUND : Ink.WRONG),
-                better.cuts(),
-                null);
+        Placing lies = found.placing();
         String why = truth
                 + " Turned face over, a knot that goes through stays as far from the ends as it was; turned end for end, it"
                 + " goes to the other end. Measure both before deciding.";
-        return new Question.Reason(why, new Picture.Unrolled(shows));
+        return new Question.Reason(
+                why,
+                Picture.Beside.of(
+                        tried(turned(lies, endForEnd(lies.turn())), "Turned end for end", found.endForEnd()),
+                        tried(turned(lies, faceOver(lies.turn())), "Turned face over", found.faceOver())));
+    }
+
+    /** A board with the cuts where a turn brings them, and whether it is clear so. */
+    static Picture tried(Placing placing, String turned, boolean clears) {
+        List<String> knots = placing.board().bodies().stream()
+                .filter(b -> !b.isEmpty())
+                .map(b -> b.knot().id())
+                .toList();
+        Picture.Unrolled.Caption caption = new Picture.Unrolled.Caption(
+                clears ? Verdict.SOUND : Verdict.WRONG, turned + (clears ? ": clear" : ": too near"));
+        BoardPicture shows = BoardPicture.of(placing.board())
+                .evidence(new Evidence(List.of(), List.of(), knots), clears ? Ink.SOUND : Ink.WRONG);
+        return new Picture.Unrolled(KnotFouls.laid(shows, placing.cuts(), null), caption);
     }
 
     static Placing turned(Placing placing, Turn turn) {

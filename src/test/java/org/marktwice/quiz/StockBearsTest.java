@@ -17,6 +17,6 @@ class StockBearsTest extends MakerLaws {
         Surface worked = ((Pointed.AtSurface) java.util.Objects.requireNonNull(picture.pointed())).surface();
         Surface on = surface(offer);
         boolean marked = picture.state().marks().stream().anyMatch(m -> m.on() == on);
-        return marked && on.adjoins(worked) && question.given().endsWith(worked.spoken() + ".");
+        return marked && on.adjoins(worked) && question.given().endsWith(worked.spoken() + ", which is outlined.");
     }
 }

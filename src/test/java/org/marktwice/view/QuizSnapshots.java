@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Objects;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
@@ -34,9 +35,14 @@ public final class QuizSnapshots {
         try {
             for (int density : new int[] {1, 2}) {
                 for (boolean dark : new boolean[] {false, true}) {
-                    for (Kind kind : Kind.values()) {
-                        String suffix = (dark ? "-dark" : "-light") + (density == 2 ? "@2x" : "");
-                        if ((kind.id() + suffix).contains(only)) shots.shoot(kind, dark, density, suffix);
+                    for (Dimension size : List.of(new Dimension(1280, 800), new Dimension(1920, 1080))) {
+                        for (Kind kind : Kind.values()) {
+                            String suffix = (dark ? "-dark" : "-light")
+                                    + (size.width > 1500 ? "-wide" : "")
+                                    + (density == 2 ? "@2x" : "@1x");
+                            if (!(kind.id() + suffix).contains(only)) continue;
+                            shots.shoot(kind, dark, density, size, suffix);
+                        }
                     }
                 }
             }
@@ -46,7 +52,7 @@ public final class QuizSnapshots {
         }
     }
 
-    private void shoot(Kind kind, boolean dark, int density, String suffix) throws Exception {
+    private void shoot(Kind kind, boolean dark, int density, Dimension page, String suffix) throws Exception {
         Path home = Files.createTempDirectory("marktwice");
         LearnerFolder learner = new LearnerFolder(home);
         learner.save(new Settings("P07", dark, density, false));
@@ -56,7 +62,7 @@ public final class QuizSnapshots {
         SwingUtilities.invokeAndWait(() -> {
             Look.install(dark, density);
             window[0] = new MainWindow(new Walk(learner, Shelf.scenarios(), clock, System::nanoTime));
-            Dimension size = new Dimension(1280 * density, 800 * density);
+            Dimension size = new Dimension(page.width * density, page.height * density);
             window[0].setSize(size);
             window[0].setVisible(true);
         });

@@ -1,6 +1,7 @@
 package org.marktwice.view.quiz;
 
 import java.awt.BorderLayout;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -15,6 +16,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.FigureCache;
@@ -44,6 +46,7 @@ final class QuizScreen implements Screen {
     private final List<Deed> deeds;
     private final JPanel page = new JPanel(new BorderLayout());
     private final JLabel line = Look.label(" ", Style.BODY);
+    private final JPanel stage = new JPanel(new BorderLayout());
     private final List<OfferRow> rows = new ArrayList<>();
     private final List<PictureView> views = new ArrayList<>();
     private final JTextField field = new JTextField(8);
@@ -78,6 +81,7 @@ final class QuizScreen implements Screen {
             int offer = i;
             all.add(new Deed(QuizCommands.LETTERS.get(i), () -> choose(offer), () -> isOpen() && offer < rows.size()));
         }
+        stage.setOpaque(false);
         line.setName("line");
         field.setName("figure");
         field.addActionListener(e -> answerOrGoOn());
@@ -126,8 +130,11 @@ final class QuizScreen implements Screen {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         whole.add(Bar.top("Quiz", note, count, progress));
         JPanel body = new JPanel(
-                new MigLayout("insets 20, gap 20, fill", "[grow,fill][380lp:460lp:520lp,fill]", "[grow,fill]"));
-        body.add(shown(), "grow, hmin 0, wmin 0");
+                new MigLayout(
+                "insets 20, gap 20, fill", "[grow,fill,shrinkprio 200][380lp:34%:520lp,fill]", "[grow,fill]"));
+        stage.removeAll();
+        stage.add(shown());
+        body.add(stage, "grow, hmin 0, wmin 0");
         Card card = new Card(new BorderLayout());
         JScrollPane scroll = side.scrolling();
         // up and down choose among the answers; page keys scroll
@@ -195,6 +202,25 @@ final class QuizScreen implements Screen {
         return whole;
     }
 
+    /** What shows the reason, and the drawn answers in a row under it. */
+    private JComponent told() {
+        JPanel whole = new JPanel(
+                new MigLayout("insets 0, gap 0 16, fill, wrap 1", "[grow,fill]", "[grow,fill][170lp!,fill]"));
+        whole.setOpaque(false);
+        Card card = new Card(new BorderLayout());
+        card.add(view(question().reason().shows(), "shows", question().reason().text()));
+        whole.add(card, "grow, wmin 0, hmin 0");
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 12, fill"));
+        row.setOpaque(false);
+        rows.forEach(one -> row.add(one, "grow, wmin 0, hmin 0, sg d"));
+        whole.add(row, "grow, wmin 0, hmin 0");
+        return whole;
+    }
+
+    private static JTextArea prose(String text, Style style, Ink ink) {
+        return Look.prose(Question.unbroken(text), style, ink);
+    }
+
     private PictureView view(Picture picture, String name, String told) {
         PictureView view = new PictureView(figures, picture);
         view.setMovement(movement);
@@ -224,15 +250,15 @@ final class QuizScreen implements Screen {
         side.removeAll();
         reason.removeAll();
         Question asked = question();
-        JTextArea asks = Look.prose(asked.asks(), Style.SUBTITLE, Ink.INK);
+        JTextArea asks = prose(asked.asks(), Style.SUBTITLE, Ink.INK);
         asks.setName("asks");
         side.add(asks, "wmin 0");
-        side.add(Look.prose(asked.beside(), Style.BODY, Ink.QUIET), "wmin 0, gaptop 8");
+        side.add(prose(asked.beside(), Style.BODY, Ink.QUIET), "wmin 0, gaptop 8");
         if (isFigure()) side.add(entry(), "gaptop 20");
         else if (!isDrawn()) addRows();
         if (isDrawn())
             side.add(
-                    Look.prose("Point at one of the pictures, or press its letter.", Style.BODY, Ink.INK),
+                    prose("Point at one of the pictures, or press its letter.", Style.BODY, Ink.INK),
                     "wmin 0, gaptop 20");
         side.add(confidence(), "gaptop 20");
         answer.setText("Answer");
@@ -260,12 +286,12 @@ final class QuizScreen implements Screen {
         boolean point = question().answers().how() == Answers.How.POINT;
         if (point) {
             side.add(
-                    Look.prose("Point at it in the picture, or choose here.", Style.NOTE, Ink.QUIET),
+                    prose("Point at it in the picture, or choose here.", Style.NOTE, Ink.QUIET),
                     "wmin 0, gaptop 20");
         }
         for (int i = 0; i < offers.size(); i++) {
             int offer = i;
-            JTextArea words = Look.prose(offers.get(i).text(), Style.BODY, Ink.INK);
+            JTextArea words = prose(offers.get(i).text(), Style.BODY, Ink.INK);
             OfferRow row = new OfferRow(Answers.letter(i), words, () -> choose(offer), false);
             rows.add(row);
             side.add(row, "wmin 0, gaptop " + (i == 0 ? point ? 8 : 20 : 8));
@@ -347,18 +373,23 @@ final class QuizScreen implements Screen {
             // the reason may say it already
             heard.offer()
                     .filter(o -> !asked.reason().text().contains(o.because()))
-                    .ifPresent(o -> reason.add(Look.prose(o.because(), Style.BODY, Ink.INK), "wmin 0, gaptop 8"));
+                    .ifPresent(o -> reason.add(prose(o.because(), Style.BODY, Ink.INK), "wmin 0, gaptop 8"));
             if (isFigure()) {
                 String should = "Right: " + asked.answers().rightOne().text() + ".";
-                reason.add(Look.prose(should, Style.STRONG, Ink.INK), "wmin 0, gaptop 8");
+                reason.add(prose(should, Style.STRONG, Ink.INK), "wmin 0, gaptop 8");
             }
         }
-        JTextArea why = Look.prose(asked.reason().text(), Style.BODY, Ink.INK);
+        JTextArea why = prose(asked.reason().text(), Style.BODY, Ink.INK);
         why.setName("why");
         reason.add(why, "wmin 0, gaptop 8");
-        PictureView shows = isDrawn() ? views.get(right) : views.get(0);
-        shows.offer(p -> false, p -> {}, p -> {});
-        shows.show(asked.reason().shows());
+        reason.add(prose(sitting.remark(), Style.NOTE, Ink.QUIET), "wmin 0, gaptop 12");
+        if (isDrawn()) {
+            stage.removeAll();
+            stage.add(told());
+        } else {
+            views.get(0).offer(p -> false, p -> {}, p -> {});
+            views.get(0).show(asked.reason().shows());
+        }
         String trouble = sitting.trouble();
         line.setText(trouble.isEmpty() ? " " : "This answer is not saved: " + trouble);
         answer.setText(sitting.number() < sitting.of() ? "Next" : "Done");
@@ -366,6 +397,11 @@ final class QuizScreen implements Screen {
         page.revalidate();
         page.repaint();
         answer.requestFocusInWindow();
+        SwingUtilities.invokeLater(() -> reason.scrollRectToVisible(new Rectangle(
+                0,
+                0,
+                1,
+                Math.min(reason.getHeight(), side.getVisibleRect().height))));
     }
 
     private void goOn() {

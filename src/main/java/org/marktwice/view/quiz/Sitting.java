@@ -77,6 +77,19 @@ final class Sitting {
         if (heard.isEmpty()) sure = sure.equals(Optional.of(is)) ? Optional.empty() : Optional.of(is);
     }
 
+    /** When the idea comes again, and what to make of the answer where it was not as sure, or surer, than it was right. */
+    String remark() {
+        Question asked = question;
+        if (asked == null || heard.isEmpty()) return "";
+        long days = learning.daysUntil(asked.kind(), now.get().toLocalDate());
+        String when = days <= 1 ? "tomorrow" : "in " + days + " days";
+        boolean right = heard.get().right();
+        String first = !right && sure.equals(Optional.of(true))
+                ? "You were sure: look at the picture once more. "
+                : right && sure.equals(Optional.of(false)) ? "You were not sure, so you are asked sooner. " : "";
+        return first + "This comes again " + when + ", with another board.";
+    }
+
     /** Why the last answer could not be saved; empty where it was. */
     String trouble() {
         return trouble;
