@@ -37,7 +37,14 @@ public final class IsometricPainter {
         }
         arrises(own, view, palette);
         Callouts.paint(
-                own, p.callouts(), view::project, view.bounds(), List.of(), s -> view.facing(s) > 0, palette, surfaces.font());
+                own,
+                p.callouts(),
+                view::project,
+                view.bounds(),
+                List.of(),
+                s -> view.facing(s) > 0,
+                palette,
+                surfaces.font());
         own.dispose();
     }
 

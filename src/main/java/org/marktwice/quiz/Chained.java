@@ -128,7 +128,8 @@ final class Chained implements Maker {
                         astray(shown, steps * error)));
     }
 
-    private static Question.Draft between(Chance chance, int steps, double error, String given, Picture.SquareOn shown) {
+    private static Question.Draft between(
+            Chance chance, int steps, double error, String given, Picture.SquareOn shown) {
         List<Offer> slips = List.of(
                 figure(steps * error, "One too many: the first line's own error moves both lines alike."),
                 figure(2 * error, "That holds for two lines each measured from the end."),

@@ -7,8 +7,6 @@ import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Turn;
 import org.marktwice.picture.BoardPicture;
-import org.marktwice.picture.Ink;
-import org.marktwice.rulebook.Finding.Evidence;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Chance;

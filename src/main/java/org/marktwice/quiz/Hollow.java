@@ -51,8 +51,7 @@ final class Hollow implements Maker {
                 Offer.words(told(right, whole), Say.of("Computed for this board: the %s, over its whole width.", side)),
                 Offer.words(told(right.opposite(), whole), turned),
                 Offer.words(
-                        told(right, half),
-                        "So deep it is over half the width; over the whole width it is far deeper."),
+                        told(right, half), "So deep it is over half the width; over the whole width it is far deeper."),
                 Offer.words(
                         "It stays flat",
                         "It shrinks and swells more along the rings than across them, so a flat-sawn board can't stay flat."));

@@ -28,9 +28,10 @@ record LyingPane(Picture.Lying lying, Isometric view) implements Pane {
         Rectangle2D room = lying.named()
                 ? Pane.grown(area, -2.1 * font.getSize2D())
                 : Pane.grown(area, -0.06 * Math.min(area.getWidth(), area.getHeight()));
-        Isometric view =
-                Isometric.fit(lying.board().board().size(), pose, room);
-        return new LyingPane(lying, lying.settled() == null ? view : view.formed(lying.form()).fitted(room));
+        Isometric view = Isometric.fit(lying.board().board().size(), pose, room);
+        return new LyingPane(
+                lying,
+                lying.settled() == null ? view : view.formed(lying.form()).fitted(room));
     }
 
     @Override

@@ -33,9 +33,6 @@ interface Pane {
 
     static Rectangle2D grown(Rectangle2D r, double by) {
         return new Rectangle2D.Double(
-                r.getX() - by,
-                r.getY() - by,
-                Math.max(1, r.getWidth() + 2 * by),
-                Math.max(1, r.getHeight() + 2 * by));
+                r.getX() - by, r.getY() - by, Math.max(1, r.getWidth() + 2 * by), Math.max(1, r.getHeight() + 2 * by));
     }
 }

@@ -56,7 +56,8 @@ public final class PicturePainter {
         double wide = Math.max(1, area.getWidth() - gaps);
         double high = Math.max(1, area.getHeight() - gaps);
         List<Double> forms = pictures.stream().map(PicturePainter::form).toList();
-        List<Double> across = shares(forms.stream().map(f -> area.getHeight() * f).toList(), wide);
+        List<Double> across =
+                shares(forms.stream().map(f -> area.getHeight() * f).toList(), wide);
         List<Double> down = shares(forms.stream().map(f -> area.getWidth() / f).toList(), high);
         double drawnAcross = 0;
         double drawnDown = 0;

@@ -90,7 +90,7 @@ final class ProperPair implements Maker {
                 Say.capital(Say.mark(side)) + "; " + Say.mark(edge),
                 because,
                 Picture.Lying.showing(
-                        BoardPicture.of(state, null),
+                                BoardPicture.of(state, null),
                                 lies.side().on(),
                                 lies.edge().on())
                         .unnamed());

@@ -44,11 +44,7 @@ final class SetGauge implements Maker {
         return new Question.Draft(
                 Say.of(
                         "A %s of the %s and the %s, both %s mm thick%s.",
-                        joint.noun(),
-                        lower(part),
-                        lower(takes),
-                        Say.number(thick),
-                        known(joint, drawing, part, takes)),
+                        joint.noun(), lower(part), lower(takes), Say.number(thick), known(joint, drawing, part, takes)),
                 Say.of("The gauge's fence is on the face side. What is it set to for %s?", word),
                 Answers.figure(
                         chance,

@@ -41,7 +41,8 @@ final class SquareOnPane implements Pane {
         Rectangle2D.Double page = new Rectangle2D.Double();
         page.setFrameFromDiagonal(
                 frame.toPage(picture.from(), picture.low()), frame.toPage(picture.to(), picture.high()));
-        boolean named = shows(picture.surface().uAxis(), -1) || shows(picture.surface().uAxis(), 1);
+        boolean named =
+                shows(picture.surface().uAxis(), -1) || shows(picture.surface().uAxis(), 1);
         isSmall = area.getWidth() < SMALL * font.getSize2D();
         double room = (named && !isSmall ? 4.5 : 0.5) * font.getSize2D();
         scale = Math.max(

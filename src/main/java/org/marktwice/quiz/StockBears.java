@@ -57,7 +57,8 @@ final class StockBears implements Maker {
         return back.isEdge()
                 ? Say.of("the width of this board runs out by %s over its length.", Say.mm(Math.abs(shape.taper())))
                 : Say.of(
-                        "the thickness of this board runs out by %s over its length.", Say.mm(Math.abs(shape.thickening())));
+                        "the thickness of this board runs out by %s over its length.",
+                        Say.mm(Math.abs(shape.thickening())));
     }
 
     private static Question.Reason reason(

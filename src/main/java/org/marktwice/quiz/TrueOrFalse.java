@@ -190,8 +190,7 @@ final class TrueOrFalse implements Maker {
 
     private static Picture cupped(Board board, double dry) {
         Surface up = Seasoned.barkSide(board).orElse(Surface.FACE_1);
-        return Picture.Lying.showing(BoardPicture.of(board), up, Surface.EDGE_1)
-                .settled(dry, Hollow.DRAWN);
+        return Picture.Lying.showing(BoardPicture.of(board), up, Surface.EDGE_1).settled(dry, Hollow.DRAWN);
     }
 
     private static double cup(Board board, double dry) {
@@ -267,10 +266,7 @@ final class TrueOrFalse implements Maker {
                 .toList();
         String given = Say.of(
                 "Board %s, %s, fouls its housing as it lies: to be cut out of it %s. Knots: %s.",
-                board.id(),
-                Say.size(board.size()),
-                PartOfDrawing.cuts(lies.cuts(), board),
-                String.join("; ", knots));
+                board.id(), Say.size(board.size()), PartOfDrawing.cuts(lies.cuts(), board), String.join("; ", knots));
         return draft(
                 given,
                 Say.of(

@@ -24,8 +24,8 @@ record UnrolledPane(Picture.Unrolled picture, Unrolled view) implements Pane {
 
     static UnrolledPane in(Picture.Unrolled picture, Rectangle2D area, Font font) {
         double foot = picture.caption() == null ? 0 : 2 * font.getSize2D();
-        Rectangle2D room = new Rectangle2D.Double(
-                area.getX(), area.getY(), area.getWidth(), Math.max(1, area.getHeight() - foot));
+        Rectangle2D room =
+                new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), Math.max(1, area.getHeight() - foot));
         return new UnrolledPane(
                 picture, Unrolled.in(roomForEnds(room, font), picture.board().board(), font));
     }
@@ -66,8 +66,7 @@ record UnrolledPane(Picture.Unrolled picture, Unrolled view) implements Pane {
         Rectangle2D end = view.place(Surface.END_2);
         double x = end.getX();
         double to = x + MEASURE * view.scale();
-        double y = Math.max(
-                view.place(Surface.EDGE_2).getMaxY() - 1, end.getMaxY() + 2.9 * m.getHeight());
+        double y = Math.max(view.place(Surface.EDGE_2).getMaxY() - 1, end.getMaxY() + 2.9 * m.getHeight());
         double tick = 0.3 * m.getAscent();
         g.setColor(palette.of(Ink.QUIET));
         g.setStroke(new BasicStroke(1));

@@ -129,8 +129,7 @@ final class QuizScreen implements Screen {
         count.setName("count");
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         whole.add(Bar.top("Quiz", note, count, progress));
-        JPanel body = new JPanel(
-                new MigLayout(
+        JPanel body = new JPanel(new MigLayout(
                 "insets 20, gap 20, fill", "[grow,fill,shrinkprio 200][380lp:34%:520lp,fill]", "[grow,fill]"));
         stage.removeAll();
         stage.add(shown());
@@ -285,9 +284,7 @@ final class QuizScreen implements Screen {
         List<Offer> offers = question().answers().offers();
         boolean point = question().answers().how() == Answers.How.POINT;
         if (point) {
-            side.add(
-                    prose("Point at it in the picture, or choose here.", Style.NOTE, Ink.QUIET),
-                    "wmin 0, gaptop 20");
+            side.add(prose("Point at it in the picture, or choose here.", Style.NOTE, Ink.QUIET), "wmin 0, gaptop 20");
         }
         for (int i = 0; i < offers.size(); i++) {
             int offer = i;
@@ -397,11 +394,8 @@ final class QuizScreen implements Screen {
         page.revalidate();
         page.repaint();
         answer.requestFocusInWindow();
-        SwingUtilities.invokeLater(() -> reason.scrollRectToVisible(new Rectangle(
-                0,
-                0,
-                1,
-                Math.min(reason.getHeight(), side.getVisibleRect().height))));
+        SwingUtilities.invokeLater(() -> reason.scrollRectToVisible(
+                new Rectangle(0, 0, 1, Math.min(reason.getHeight(), side.getVisibleRect().height))));
     }
 
     private void goOn() {
