@@ -27,10 +27,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         description = {
-            "Says of each file whether it is fine: a scenario, a draft, an attempt, a board, a rack, a",
-            "record of finished jobs or a quiz journal.",
-            "Of a scenario it says as well whether it can be solved. An attempt is tried on its scenario where",
-            "that is among the files; otherwise only its shape and its words are checked."
+            "Says of each file whether it is fine.",
+            "Files may be scenarios, drafts, attempts, boards, racks, records of finished jobs and quiz "
+                    + "journals. Of a scenario it says as well whether it can be solved. An attempt is tried on its "
+                    + "scenario where that is among the files; otherwise only its shape and its words are checked."
         },
         footer = {
             "",

@@ -29,9 +29,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "allot",
         description = {
-            "Gives the real boards of a rack to the parts of a job that is made several times: the exact best for all",
-            "together. Each knot's body is found from where it shows and from the pith; how far it can be relied on is",
-            "told, and what to measure again, and what to buy where the rack doesn't go round."
+            "Gives the real boards of a rack to the parts of a job that is made several times.",
+            "It is the exact best for all together. Each knot's body is found from where it shows and from the "
+                    + "pith; how far it can be relied on is told, and what to measure again, and what to buy where the "
+                    + "rack doesn't go round."
         },
         footer = {
             "",

@@ -30,9 +30,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "record",
         description = {
-            "Judges what the finished jobs of a class measured against the drawing: overall sizes, places, diagonals,",
-            "gaps, each in a band: good within half the limit, fair within it, poor beyond. With --attempts it sets the",
-            "practice marks beside them. With --class and no RECORD it begins an empty record to fill in."
+            "Judges what the finished jobs of a class measured against the drawing.",
+            "Overall sizes, places, diagonals and gaps are each in a band: good within half the limit, fair "
+                    + "within it, poor beyond. With --attempts it sets the practice marks beside them. With --class and "
+                    + "no RECORD it begins an empty record to fill in."
         },
         footer = {
             "",

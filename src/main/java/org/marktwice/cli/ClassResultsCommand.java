@@ -25,8 +25,9 @@ import picocli.CommandLine.Option;
 @Command(
         name = "results",
         description = {
-            "Marks a folder of attempts and tells the class's results: learners and their marks, which rules",
-            "were hard and which told learners apart, and the slips by how many made them."
+            "Marks a folder of attempts and tells the class's results.",
+            "It tells learners and their marks, which rules were hard and which told learners apart, and the "
+                    + "slips by how many made them."
         },
         footer = {
             "",

@@ -19,8 +19,9 @@ import picocli.CommandLine.Option;
 @Command(
         name = "reteach",
         description = {
-            "Marks a folder of attempts and writes one page: what to teach again tomorrow, to whom, and how",
-            "it shows at the bench. At most five points, each made by one learner in five or more."
+            "Marks a folder of attempts and writes one page: what to teach again tomorrow.",
+            "It says to whom, and how it shows at the bench. At most five points, each made by one learner in "
+                    + "five or more."
         },
         footer = {
             "",

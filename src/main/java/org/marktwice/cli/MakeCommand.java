@@ -22,10 +22,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "make",
         description = {
-            "Makes a variant of an exercise for each learner: other boards for the same drawing, as hard as the",
-            "exercise's own within a band. The same seed and the same learner give the same boards every time.",
-            "The folder is what to hand out, on a stick or a share that nobody can write to; \"class mark FOLDER DIR\"",
-            "marks what comes back."
+            "Makes a variant of an exercise for each learner: other boards, as hard as its own.",
+            "The difficulty lies within a band round the exercise's. The same seed and the same learner give "
+                    + "the same boards every time. The folder is what to hand out, on a stick or a share that nobody can "
+                    + "write to; \"class mark FOLDER DIR\" marks what comes back."
         },
         footer = {
             "",

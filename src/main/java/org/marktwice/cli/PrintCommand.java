@@ -23,8 +23,9 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "print",
         description = {
-            "Writes the sheets of an exercise to a file: working drawing, parts list, worksheet, answer sheet,",
-            "rule book and cautions, in this order, numbered through."
+            "Writes the sheets of an exercise to a file, to be handed out.",
+            "These are the working drawing, parts list, worksheet, answer sheet, rule book and cautions, in "
+                    + "this order, numbered through."
         },
         footer = {
             "",

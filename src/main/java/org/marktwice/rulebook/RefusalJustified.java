@@ -108,7 +108,11 @@ final class RefusalJustified implements Rule {
                 .at(aside.step())
                 .showing(evidence(board, right))
                 .instead("better.reason", values);
-        return holds ? found.sound("says.sound", values) : found.close(WRONG_REASON_CREDIT, "says.close", values);
+        if (holds) return found.sound("says.sound", values);
+        List<Option> clear = serves(situation, board, situation.scenario().drawing().parts());
+        return clear.isEmpty()
+                ? found.close(WRONG_REASON_CREDIT, "says.close", values)
+                : found.close(WRONG_REASON_CREDIT, "says.close-clear", Remedy.values(clear.get(0), "given", given));
     }
 
     private static Evidence evidence(Board board, Reason reason) {

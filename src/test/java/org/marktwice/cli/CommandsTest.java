@@ -40,6 +40,18 @@ class CommandsTest {
         return object.properties().stream().map(p -> p.getKey()).toList();
     }
 
+    /** The list of commands shows the first line of each description, and no more. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "class", "quiz"})
+    void theListOfCommandsSaysOfEachInAWholeSentence(String group) {
+        Ran ran = group.isEmpty() ? marktwice("--help") : marktwice(group, "--help");
+
+        String list = ran.out().split("Commands:\\R", 2)[1].split("\\R\\R", 2)[0];
+        String[] commands = list.split("\\R(?=  \\S)");
+        assertThat(commands).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(commands).allSatisfy(c -> assertThat(c.strip()).endsWith("."));
+    }
+
     @Test
     void markGivesTheFindingsAndTheirSum() {
         Ran ran = marktwice("mark", SCENARIO, ATTEMPT, "--json");
