@@ -109,7 +109,8 @@ final class RefusalJustified implements Rule {
                 .showing(evidence(board, right))
                 .instead("better.reason", values);
         if (holds) return found.sound("says.sound", values);
-        List<Option> clear = serves(situation, board, situation.scenario().drawing().parts());
+        List<Option> clear =
+                serves(situation, board, situation.scenario().drawing().parts());
         return clear.isEmpty()
                 ? found.close(WRONG_REASON_CREDIT, "says.close", values)
                 : found.close(WRONG_REASON_CREDIT, "says.close-clear", Remedy.values(clear.get(0), "given", given));

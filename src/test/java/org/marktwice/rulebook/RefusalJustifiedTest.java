@@ -132,9 +132,10 @@ class RefusalJustifiedTest {
                 lay(job(clear("A"), clear("B")), "A", FACE_1_END_2_DOWN).setsAside("B", Reason.KNOT_IN_EVERY_TURN);
 
         assertThat(given.told(given.about("B", rule)))
-                .isEqualTo("Board B may be left aside, since every part that it could be has a board; but not for a knot"
-                        + " in every turn: as the Left upright it would keep 25 mm clear."
-                        + " → Give the other reason: not needed.");
+                .isEqualTo(
+                        "Board B may be left aside, since every part that it could be has a board; but not for a knot"
+                                + " in every turn: as the Left upright it would keep 25 mm clear."
+                                + " → Give the other reason: not needed.");
     }
 
     /** Two usable boards for one part: refusing both leaves it without. */
