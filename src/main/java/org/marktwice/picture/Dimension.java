@@ -1,11 +1,9 @@
 package org.marktwice.picture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
-import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Joint;
@@ -35,7 +33,7 @@ record Dimension(JobAxis axis, double from, double to, boolean overall) {
         return s.endsWith(".0") ? s.substring(0, s.length() - 2) : s;
     }
 
-    /** The three overall sizes, and where each joint begins along a part that is cut for it, from the bottom, left or front. */
+    /** The three overall sizes, and where each joint begins along a part, from the bottom, left or front. */
     static List<Dimension> of(Drawing drawing) {
         List<Dimension> out = new ArrayList<>();
         Box all = box(drawing);
@@ -54,25 +52,26 @@ record Dimension(JobAxis axis, double from, double to, boolean overall) {
                 .orElseThrow();
     }
 
+    /** Where others begin along parts that go on past them on both sides. */
     private static List<Double> places(Drawing drawing, JobAxis axis, Box all) {
+        int a = axis.ordinal();
         TreeSet<Double> found = new TreeSet<>();
-        double extent = all.extent(axis.ordinal());
         for (Joint joint : drawing.joints()) {
-            for (String id : List.of(joint.in(), joint.takes())) {
-                Part part = drawing.part(id).orElseThrow();
-                if (part.length() != axis) continue;
-                for (Cut cut : drawing.cuts(part)) {
-                    if (!cut.joint().equals(joint.id())) continue;
-                    for (Box box : cut.boxes()) found.add(box.min(axis.ordinal()) - all.min(axis.ordinal()));
-                }
+            Part in = drawing.part(joint.in()).orElseThrow();
+            Part takes = drawing.part(joint.takes()).orElseThrow();
+            double from = Math.max(in.box().min(a), takes.box().min(a));
+            double to = Math.min(in.box().max(a), takes.box().max(a));
+            for (Part part : List.of(in, takes)) {
+                boolean within = from - part.box().min(a) > SAME && part.box().max(a) - to > SAME;
+                if (part.length() == axis && within) found.add(from - all.min(a));
             }
         }
         List<Double> out = new ArrayList<>();
+        double extent = all.extent(a);
         for (double at : found) {
             boolean end = at < SAME || at > extent - SAME;
             if (!end && (out.isEmpty() || at - out.get(out.size() - 1) > SAME)) out.add(at);
         }
-        out.sort(Comparator.naturalOrder());
         return out;
     }
 }

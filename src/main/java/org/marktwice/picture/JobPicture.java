@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -66,12 +67,15 @@ public final class JobPicture {
         Graphics2D own = (Graphics2D) g.create();
         own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         AffineTransform to = placed(area);
+        own.setStroke(new BasicStroke(0.5f));
         // sides of one part that lie flush must show no seam, so they are filled hard; the lines over them are soft
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
         for (FarToNear.Item<String> item : boxes) {
             for (int axis = 0; axis < 3; axis++) {
                 own.setColor(ground(item.of(), axis, style, palette));
-                own.fill(to.createTransformedShape(side(item.box(), axis)));
+                Shape side = to.createTransformedShape(side(item.box(), axis));
+                own.fill(side);
+                own.draw(side); // a printer softens what is filled, too: no seam may shine through
             }
         }
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -128,7 +132,7 @@ public final class JobPicture {
     }
 
     /** From the job's drawn millimetres to the screen. */
-    private AffineTransform placed(Rectangle2D area) {
+    AffineTransform placed(Rectangle2D area) {
         double line = 1.5;
         double scale = Math.max(
                 1e-6,

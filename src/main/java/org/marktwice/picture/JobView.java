@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
+import org.marktwice.drawing.JobAxis;
 import org.marktwice.timber.Box;
 
 /**
@@ -22,6 +23,15 @@ record JobView(String title, Vector3dc right, Vector3dc up, Vector3dc towards) {
     /** Isometric, as {@link Isometric} sees the bench: what looks left, front and up is seen. */
     static final JobView ISOMETRIC =
             along("isometric", new Vector3d(1, -1, 0).normalize(), new Vector3d(1, 1, 2).normalize());
+
+    /** The view in which one looks along an axis of the job, as a method of projection has it. */
+    static JobView along(JobAxis axis, WorkingDrawing.Method method) {
+        return switch (axis) {
+            case ACROSS -> method == WorkingDrawing.Method.FIRST_ANGLE ? FROM_LEFT : FROM_RIGHT;
+            case DEEP -> FRONT;
+            case HIGH -> PLAN;
+        };
+    }
 
     private static JobView along(String title, Vector3d right, Vector3d up) {
         return new JobView(title, right, up, right.cross(up, new Vector3d()));

@@ -5,6 +5,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.joml.Vector3d;
@@ -44,7 +45,17 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
                 add(hidden, solid, a, b, covered);
             }
         }
-        return new Linework(List.copyOf(seen), Spans.notOn(hidden, seen));
+        return new Linework(once(seen), Spans.notOn(hidden, seen));
+    }
+
+    /** Edges of one part that fall together in the view, once: a line drawn twice looks heavier. */
+    private static List<Piece> once(List<Piece> pieces) {
+        Map<String, List<Piece>> byPart = new LinkedHashMap<>();
+        for (Piece p : pieces)
+            byPart.computeIfAbsent(p.part(), k -> new ArrayList<>()).add(p);
+        return byPart.values().stream()
+                .flatMap(own -> Spans.notOn(own, List.of()).stream())
+                .toList();
     }
 
     private static void add(List<Piece> to, PartSolid solid, Point2D.Double a, Point2D.Double b, List<double[]> spans) {
@@ -157,15 +168,15 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
             return out;
         }
 
-        /** The hidden pieces less what lies on pieces that are seen, and less what lies on an earlier hidden one. */
-        static List<Piece> notOn(List<Piece> hidden, List<Piece> seen) {
+        /** Pieces less what lies on others (hidden ones on those that are seen), and less what lies on an earlier one. */
+        static List<Piece> notOn(List<Piece> pieces, List<Piece> others) {
             Map<String, List<double[]>> taken = new HashMap<>();
-            for (Piece p : seen) {
+            for (Piece p : others) {
                 Ray ray = Ray.of(p.line());
                 taken.computeIfAbsent(ray.key(), k -> new ArrayList<>()).add(ray.span(p.line()));
             }
             List<Piece> out = new ArrayList<>();
-            for (Piece p : hidden) {
+            for (Piece p : pieces) {
                 Ray ray = Ray.of(p.line());
                 List<double[]> on = taken.computeIfAbsent(ray.key(), k -> new ArrayList<>());
                 double[] own = ray.span(p.line());

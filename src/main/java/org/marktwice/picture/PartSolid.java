@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Drawing;
+import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.timber.Box;
 
@@ -31,12 +33,46 @@ record PartSolid(Part part, List<Box> boxes, List<Edge> edges) {
         return drawing.parts().stream().map(p -> of(p, drawing.cuts(p))).toList();
     }
 
+    /** The parts without what is bored for dowels: bores are round, and are drawn as {@link Bores}. */
+    static List<PartSolid> unbored(Drawing drawing) {
+        return drawing.parts().stream().map(p -> unbored(drawing, p)).toList();
+    }
+
+    static PartSolid unbored(Drawing drawing, Part part) {
+        return of(
+                part,
+                drawing.cuts(part).stream()
+                        .filter(c -> !(drawing.joint(c.joint()).orElseThrow() instanceof Joint.Dowelled))
+                        .toList());
+    }
+
     static PartSolid of(Part part, List<Cut> cuts) {
         List<Box> boxes = List.of(part.box());
         for (Cut cut : cuts) {
             for (Box gone : cut.boxes()) boxes = less(boxes, gone);
         }
         return new PartSolid(part, boxes, edges(boxes));
+    }
+
+    /** As much of it as lies in a window. */
+    PartSolid within(Box window) {
+        List<Box> left =
+                boxes.stream().flatMap(b -> b.overlap(window, FLAT).stream()).toList();
+        return new PartSolid(part, left, edges(left));
+    }
+
+    PartSolid moved(Vector3dc by) {
+        return changed(b -> b.moved(by.x(), by.y(), by.z()));
+    }
+
+    /** Its mirror image about the plane through the origin square to an axis. */
+    PartSolid mirrored(int axis) {
+        return changed(b -> b.with(axis, -b.max(axis), -b.min(axis)));
+    }
+
+    private PartSolid changed(UnaryOperator<Box> change) {
+        List<Box> now = boxes.stream().map(change).toList();
+        return new PartSolid(part, now, edges(now));
     }
 
     private static List<Box> less(List<Box> boxes, Box gone) {

@@ -36,6 +36,18 @@ record SheetLayout(
         throw new IllegalArgumentException("not on this sheet: " + d);
     }
 
+    /** Where the sizes stand beside the views. */
+    List<Rectangle2D> measured() {
+        Rectangle2D across = method == WorkingDrawing.Method.FIRST_ANGLE ? plan : front;
+        double left = level * count(dimensions, JobAxis.HIGH);
+        double below = level * count(dimensions, JobAxis.ACROSS);
+        double belowSide = level * count(dimensions, JobAxis.DEEP);
+        return List.of(
+                new Rectangle2D.Double(front.getX() - left, front.getY(), left, front.getHeight()),
+                new Rectangle2D.Double(across.getX(), across.getMaxY(), across.getWidth(), below),
+                new Rectangle2D.Double(side.getX(), side.getMaxY(), side.getWidth() + 2 * level, belowSide));
+    }
+
     static SheetLayout of(
             Rectangle2D area,
             Overall overall,

@@ -3,8 +3,10 @@ package org.marktwice.picture;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,14 +35,16 @@ public final class WorkingDrawing {
     private final Linework side;
     private final Linework plan;
     private final List<Dimension> dimensions;
+    private final List<JointDetail> details;
 
     private final DoubleUnaryOperator scales;
 
-    private WorkingDrawing(Drawing drawing, Method method, DoubleUnaryOperator scales) {
+    private WorkingDrawing(Drawing drawing, Method method, DoubleUnaryOperator scales, List<JointDetail> details) {
         this.scales = scales;
+        this.details = details;
         this.drawing = drawing;
         this.method = method;
-        List<PartSolid> solids = PartSolid.of(drawing);
+        List<PartSolid> solids = PartSolid.unbored(drawing);
         this.picture = JobPicture.of(solids);
         this.front = Linework.of(solids, JobView.FRONT);
         this.side = Linework.of(solids, sideView(method));
@@ -49,7 +53,7 @@ public final class WorkingDrawing {
     }
 
     public static WorkingDrawing of(Drawing drawing, Method method) {
-        return new WorkingDrawing(drawing, method, scale -> scale);
+        return new WorkingDrawing(drawing, method, scale -> scale, List.of());
     }
 
     /**
@@ -58,7 +62,17 @@ public final class WorkingDrawing {
      * @param scales gives the scale to be used, in pixels a millimetre, for the largest that there is room for
      */
     public static WorkingDrawing toScale(Drawing drawing, Method method, DoubleUnaryOperator scales) {
-        return new WorkingDrawing(drawing, method, scales);
+        return new WorkingDrawing(drawing, method, scales, List.of());
+    }
+
+    /** The same with a ring and a letter round each joint that has a detail. */
+    public WorkingDrawing lettered() {
+        return new WorkingDrawing(drawing, method, scales, JointDetail.of(drawing, method));
+    }
+
+    /** The details that its letters stand for; none without letters. */
+    public List<JointDetail> details() {
+        return details;
     }
 
     /** Pixels a millimetre of the views in an area. */
@@ -80,7 +94,7 @@ public final class WorkingDrawing {
     }
 
     private static JobView sideView(Method method) {
-        return method == Method.FIRST_ANGLE ? JobView.FROM_LEFT : JobView.FROM_RIGHT;
+        return JobView.along(JobAxis.ACROSS, method);
     }
 
     /** Draws it as large as the area holds it. @param picked the part picked out; null for none */
@@ -92,12 +106,49 @@ public final class WorkingDrawing {
         SheetLayout layout = layout(area, font);
         picture.paint(own, layout.picture(), JobPicture.Style.picking(picked), palette);
         Draughtsman pen = new Draughtsman(own, palette, font);
-        pen.view(front, layout.front(), JobView.FRONT.bounds(boxes()), picked);
-        pen.view(side, layout.side(), sideView(method).bounds(boxes()), picked);
-        pen.view(plan, layout.plan(), JobView.PLAN.bounds(boxes()), picked);
+        for (JobAxis looking : JobAxis.values()) {
+            Rectangle2D place = place(looking, layout);
+            Rectangle2D extent = extent(looking);
+            pen.view(lines(looking), place, extent, picked);
+            pen.bores(Bores.of(drawing, JobView.along(looking, method)), JointDetail.to(place, extent));
+        }
         for (Dimension d : layout.dimensions()) pen.dimension(d, layout);
+        rings(layout, font).forEach(pen::ring);
         pen.symbol(method, layout.symbol());
         own.dispose();
+    }
+
+    private Linework lines(JobAxis looking) {
+        return looking == JobAxis.DEEP ? front : looking == JobAxis.HIGH ? plan : side;
+    }
+
+    private static Rectangle2D place(JobAxis looking, SheetLayout layout) {
+        return looking == JobAxis.DEEP ? layout.front() : looking == JobAxis.HIGH ? layout.plan() : layout.side();
+    }
+
+    private Rectangle2D extent(JobAxis looking) {
+        return JobView.along(looking, method).bounds(boxes());
+    }
+
+    private List<Ring> rings(SheetLayout layout, Font font) {
+        List<Ring> rings = new ArrayList<>();
+        for (JointDetail detail : details) {
+            JobAxis looking = detail.looking();
+            AffineTransform to = JointDetail.to(place(looking, layout), extent(looking));
+            Rectangle2D joint = JobView.along(looking, method).bounds(List.of(detail.focus()));
+            Rectangle2D drawn = to.createTransformedShape(joint).getBounds2D();
+            rings.add(Ring.round(drawn, detail.letter(), font, lines(looking), to, rings, layout.measured()));
+        }
+        return rings;
+    }
+
+    /** The detail whose ring or letter is at this point of the area. */
+    public Optional<JointDetail> detailAt(Point2D screen, Rectangle2D area, Font font) {
+        List<Ring> rings = rings(layout(area, font), font);
+        for (int i = 0; i < rings.size(); i++) {
+            if (rings.get(i).holds(screen)) return Optional.of(details.get(i));
+        }
+        return Optional.empty();
     }
 
     /** The part whose isometric picture is at this point of the area. */

@@ -7,6 +7,8 @@ final class Figure {
     /** Reductions that a workshop's rule can read. */
     private static final double[] SCALES = {1, 2, 2.5, 3, 4, 5, 7.5, 10, 15, 20, 25, 50};
 
+    private static final double[] ENLARGED = {10, 5, 2};
+
     private Figure() {}
 
     /** As few places as tell it to a hundredth. */
@@ -37,6 +39,18 @@ final class Figure {
     static double scale(double pointsPerMm) {
         for (double scale : SCALES) if (Paper.points(1) / scale <= pointsPerMm) return scale;
         return SCALES[SCALES.length - 1];
+    }
+
+    /** The largest scale for a detail, full size being 1, that is no larger than there is room for; ISO 5455's enlargements. */
+    static double detailScale(double room) {
+        for (double times : ENLARGED) if (times <= room) return times;
+        for (double scale : SCALES) if (1 / scale <= room) return 1 / scale;
+        return room;
+    }
+
+    /** {@code 2 : 1}, {@code 1 : 2.5}. */
+    static String detailText(double scale) {
+        return scale > 1.001 ? number(scale) + " : 1" : scaleText(1 / scale);
     }
 
     /** {@code 1 : 2.5}. */

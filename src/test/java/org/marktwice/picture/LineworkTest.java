@@ -102,8 +102,8 @@ class LineworkTest {
                 .mapToDouble(p -> length(p.line()))
                 .sum();
         assertThat(seen)
-                .as("of 2 × 200, and the back's two, less what is hidden")
-                .isCloseTo(4 * 160, within(0.2));
+                .as("of 2 × 200, with which the back's two fall together, less what is hidden")
+                .isCloseTo(2 * 160, within(0.2));
     }
 
     private static PartSolid solid(Part part) {

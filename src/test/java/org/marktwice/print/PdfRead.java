@@ -29,11 +29,7 @@ record PdfRead(List<String> texts, List<List<Rectangle2D>> places, List<PDRectan
                 PDFTextStripper stripper = new PDFTextStripper() {
                     @Override
                     protected void processTextPosition(TextPosition text) {
-                        letters.add(new Rectangle2D.Double(
-                                text.getXDirAdj(),
-                                text.getYDirAdj() - text.getHeightDir(),
-                                text.getWidthDirAdj(),
-                                text.getHeightDir()));
+                        letters.add(place(text));
                         super.processTextPosition(text);
                     }
                 };
@@ -48,6 +44,15 @@ record PdfRead(List<String> texts, List<List<Rectangle2D>> places, List<PDRectan
             throw new AssertionError(e);
         }
         return new PdfRead(texts, places, sizes);
+    }
+
+    /** Of a letter that reads across the page, or up it. */
+    private static Rectangle2D place(TextPosition text) {
+        double wide = text.getWidthDirAdj();
+        double high = text.getHeightDir();
+        return text.getDir() == 90
+                ? new Rectangle2D.Double(text.getX() - high, text.getY() - wide, high, wide)
+                : new Rectangle2D.Double(text.getXDirAdj(), text.getYDirAdj() - high, wide, high);
     }
 
     String all() {

@@ -93,6 +93,8 @@ public final class BenchCommands {
     public static final Command REDO = bench("redo", "Redo", "menu Y", "Do it again");
     public static final Command DRAWING =
             bench("drawing", "Working drawing", "D", "Show or hide the working drawing and the parts");
+    public static final Command JOINT =
+            bench("joint", "Joints", "U", "Show the joints of the working drawing larger, one after the other");
     public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
     public static final Command MENU =
             bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
@@ -128,6 +130,7 @@ public final class BenchCommands {
                             UNDO,
                             REDO,
                             DRAWING,
+                            JOINT,
                             REPORT,
                             MENU,
                             HINT,

@@ -100,7 +100,7 @@ public final class BenchScreen extends JPanel {
         rack = new RackPanel(model, cache);
         boardPanel = new BoardPanel(model, boardView, this::run);
         unrolledPanel = new UnrolledPanel(model, unrolledView, this::run);
-        drawing = new DrawingPanel(model, cache);
+        drawing = new DrawingPanel(model, cache, () -> run(BenchCommands.JOINT));
         parts = new PartsPanel(model);
         split = new TwoViews(session.scenario().boards(), boardPanel, unrolledPanel);
         arrange();
@@ -143,6 +143,11 @@ public final class BenchScreen extends JPanel {
         right.setVisible(shown);
         columns.setColumnConstraints(!shown ? WITHOUT_DRAWING : narrowBefore ? TIGHT : WIDE);
         revalidate();
+    }
+
+    private void showJoint() {
+        if (!right.isVisible()) showDrawing(true);
+        drawing.nextDetail();
     }
 
     private JComponent partsSheet() {
@@ -197,6 +202,7 @@ public final class BenchScreen extends JPanel {
         add(BenchCommands.UNDO, model::undo);
         add(BenchCommands.REDO, model::redo);
         add(BenchCommands.DRAWING, () -> showDrawing(!right.isVisible()));
+        deeds.add(new Deed(BenchCommands.JOINT, this::showJoint, () -> drawing.hasDetails()));
         add(BenchCommands.REPORT, this::report);
         add(BenchCommands.MENU, this::menuAtCaret);
         deeds.add(new Deed(BenchCommands.HINT, help::hint, help::mayHint));

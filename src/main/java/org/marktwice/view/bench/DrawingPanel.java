@@ -3,6 +3,9 @@ package org.marktwice.view.bench;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -16,6 +19,8 @@ import org.marktwice.picture.Figures;
 import org.marktwice.picture.Isometric;
 import org.marktwice.picture.IsometricPainter;
 import org.marktwice.picture.JobPicture;
+import org.marktwice.picture.JointDetail;
+import org.marktwice.picture.JointDetail.Enlarging;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.WorkingDrawing;
 import org.marktwice.scenario.Practice;
@@ -31,25 +36,66 @@ final class DrawingPanel extends Sheet {
     private final transient BenchModel model;
     private final transient WorkingDrawing drawing;
     private final transient IsometricPainter painter;
+    private final WordButton joints;
+    /** Which joint is shown larger; -1 for none, when the whole drawing is. */
+    private int shown = -1;
+
     private final JLabel head = Look.quiet("WORKING DRAWING", Style.HEADING);
     private final Page page = new Page();
 
-    DrawingPanel(BenchModel model, FigureCache cache) {
-        super(new MigLayout("insets 12lp 16lp 12lp 16lp, gap 0 8lp, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
+    /** @param onJoint what the word for the next joint does */
+    DrawingPanel(BenchModel model, FigureCache cache, Runnable onJoint) {
+        super(new MigLayout(
+                "insets 8lp 16lp 12lp 16lp, gap 0 4lp, wrap 2, fill, hidemode 3",
+                "[grow,fill][right]",
+                "[24lp!,center][grow,fill]"));
         this.model = model;
-        drawing = WorkingDrawing.of(model.session().scenario().drawing(), WorkingDrawing.Method.FIRST_ANGLE);
+        drawing = WorkingDrawing.of(model.session().scenario().drawing(), WorkingDrawing.Method.FIRST_ANGLE)
+                .lettered();
+        joints = new WordButton(BenchCommands.JOINT, onJoint);
         painter = new IsometricPainter(new SurfacePainter(Figures.live(cache, this::repaint), Style.BODY.font()));
         setName("drawing");
-        add(head);
-        add(page, "hmin 0, wmin 0, grow");
+        add(head, "wmin 0");
+        add(joints);
+        add(page, "span 2, hmin 0, wmin 0, grow");
+        joints.setVisible(hasDetails());
+        page.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                page.pressed(e.getPoint());
+            }
+        });
         refresh();
     }
 
+    boolean hasDetails() {
+        return !drawing.details().isEmpty();
+    }
+
+    /** Shows the next joint larger; after the last one the whole drawing again. */
+    void nextDetail() {
+        shown = shown + 1 < drawing.details().size() ? shown + 1 : -1;
+        refresh();
+    }
+
+    private String said() {
+        int all = drawing.details().size();
+        return all == 1 ? "JOINT" : "JOINT " + (shown + 1) + " OF " + all;
+    }
+
+    private Optional<JointDetail> detail() {
+        return shown < 0 ? Optional.empty() : Optional.of(drawing.details().get(shown));
+    }
+
     void refresh() {
-        head.setText(preview().isPresent() ? "IN THE JOB" : "WORKING DRAWING");
+        boolean preview = preview().isPresent();
+        joints.setSelected(detail().isPresent() && !preview);
+        head.setText(preview ? "IN THE JOB" : detail().isPresent() ? said() : "WORKING DRAWING");
         String picked =
                 model.part().map(Part::name).map(n -> ", picked out: " + n).orElse("");
-        page.getAccessibleContext().setAccessibleName("Working drawing" + picked);
+        page.getAccessibleContext()
+                .setAccessibleName(detail().map(d -> "Joint " + d.letter() + ", " + d.title() + ": " + d.said())
+                        .orElse("Working drawing" + picked));
         page.repaint();
     }
 
@@ -77,6 +123,20 @@ final class DrawingPanel extends Sheet {
             return accessibleContext;
         }
 
+        private Rectangle2D whole() {
+            return new Rectangle2D.Double(0, 0, getWidth(), getHeight());
+        }
+
+        /** A ring opens its joint, and a joint gives way to the drawing again. */
+        void pressed(Point at) {
+            if (preview().isPresent()) return;
+            if (detail().isPresent()) shown = -1;
+            else
+                drawing.detailAt(at, whole(), Style.NOTE.font())
+                        .ifPresent(d -> shown = drawing.details().indexOf(d));
+            refresh();
+        }
+
         @Override
         protected void paintComponent(Graphics graphics) {
             Graphics2D g = Look.smooth((Graphics2D) graphics.create());
@@ -88,9 +148,11 @@ final class DrawingPanel extends Sheet {
                 Rectangle2D upper = new Rectangle2D.Double(0, 0, getWidth(), half - gap);
                 drawing.picture().paint(g, upper, JobPicture.Style.picking(picked), Look.palette());
                 board(g, placing.get(), new Rectangle2D.Double(gap, half + gap, getWidth() - 9 * gap, half - 5 * gap));
+            } else if (detail().isPresent()) {
+                double views = drawing.scale(whole(), Style.NOTE.font());
+                detail().get().paint(g, whole(), Enlarging.times(views), Look.palette(), Style.NOTE.font());
             } else {
-                Rectangle2D all = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
-                drawing.paint(g, all, picked, Look.palette(), Style.NOTE.font());
+                drawing.paint(g, whole(), picked, Look.palette(), Style.NOTE.font());
             }
             g.dispose();
         }

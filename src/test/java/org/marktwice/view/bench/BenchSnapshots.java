@@ -7,14 +7,18 @@ import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Objects;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Tool;
+import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.timber.Climate;
 import org.marktwice.timber.Surface;
@@ -59,6 +63,12 @@ public final class BenchSnapshots {
         shoot(only, "room", false, 1, large, m -> room(m));
         shoot(only, "room-2x-dark", true, 1, new Size(1280, 800, 2), m -> room(m));
         shoot(only, "turn", false, 1, large, BenchSnapshots::turning);
+        for (String job : new String[] {"screen-frame", "glove-chest", "jar-shelf"}) {
+            shoot(only, "drawing-" + job, false, 1, large, m -> {});
+            shoot(only, "joint-" + job, false, 1, large, m -> {});
+            shoot(only, "joint-dark-" + job, true, 1, small, m -> {});
+            shoot(only, "joint-2x-" + job, false, 1, new Size(1280, 800, 2), m -> {});
+        }
         shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
         shoot(only, "told", false, 1, small, BenchSnapshots::told);
         System.exit(0);
@@ -251,7 +261,7 @@ public final class BenchSnapshots {
             String only, String name, boolean dark, double text, Size size, Consumer<BenchModel> state)
             throws Exception {
         if (!name.startsWith(only)) return;
-        Session session = name.startsWith("strike") ? Worked.settingOut() : Worked.outOfTrue();
+        Session session = session(name);
         BufferedImage image =
                 new BufferedImage(size.width() * size.zoom(), size.height() * size.zoom(), BufferedImage.TYPE_INT_RGB);
         BenchScreen[] made = new BenchScreen[1];
@@ -263,6 +273,8 @@ public final class BenchSnapshots {
             lay(screen);
             lay(screen);
             state.accept(screen.model());
+            if (name.startsWith("joint"))
+                Objects.requireNonNull(drawing(screen)).nextDetail();
             lay(screen);
             lay(screen);
             paint(screen, image, size.zoom());
@@ -271,6 +283,25 @@ public final class BenchSnapshots {
         CACHE.settle();
         SwingUtilities.invokeAndWait(() -> paint(made[0], image, size.zoom()));
         write(image, name);
+    }
+
+    private static Session session(String name) throws Exception {
+        if (name.startsWith("joint") || name.startsWith("drawing")) {
+            String job = name.replaceFirst("^(joint|drawing)-(dark-|2x-)?", "");
+            return Worked.fresh(ScenarioFile.read(Path.of("scenarios", job + ".scenario.json")));
+        }
+        return name.startsWith("strike") ? Worked.settingOut() : Worked.outOfTrue();
+    }
+
+    private static @Nullable DrawingPanel drawing(Container in) {
+        for (Component c : in.getComponents()) {
+            if (c instanceof DrawingPanel panel) return panel;
+            if (c instanceof Container inner) {
+                DrawingPanel found = drawing(inner);
+                if (found != null) return found;
+            }
+        }
+        return null;
     }
 
     private static void write(BufferedImage image, String name) throws IOException {
