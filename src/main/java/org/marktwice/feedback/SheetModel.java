@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -133,6 +135,15 @@ public final class SheetModel {
     /** Such as {@code 17.5 of 21}. */
     public String total() {
         return number(sheet.marks()) + " of " + number(sheet.outOf());
+    }
+
+    /** The step that decided the finding sought, of several the one that lost most; empty where no step did. */
+    public OptionalInt decidedAt(Predicate<Finding> sought) {
+        return sheet.entries().stream()
+                .filter(e -> e.finding().step() != null && sought.test(e.finding()))
+                .sorted(Comparator.comparingDouble(e -> -e.lost()))
+                .mapToInt(e -> Objects.requireNonNull(e.finding().step()))
+                .findFirst();
     }
 
     public List<String> notJudged() {

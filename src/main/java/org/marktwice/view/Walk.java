@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.function.DoubleFunction;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.SwingWorker;
@@ -26,6 +27,7 @@ import org.marktwice.files.Journal;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.rulebook.Faulty;
+import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.scenario.Practice;
@@ -319,12 +321,13 @@ final class Walk
     }
 
     @Override
-    public void replay(Scenario scenario, Attempt attempt) {
+    public void replay(Scenario scenario, Attempt attempt, Predicate<Finding> sought) {
         if (!leaveAttempt()) return;
         try {
             Session done = Session.of(scenario, attempt, Session.Sink.none(), nanos);
             fromDesk = true;
-            showReplay(done, SheetModel.of(done.situation()), 0);
+            SheetModel sheet = SheetModel.of(done.situation());
+            showReplay(done, sheet, sheet.decidedAt(sought).orElse(0));
         } catch (CannotDo e) {
             complain(e.getMessage());
         }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,6 +60,18 @@ class SheetModelTest {
                 .extracting(SheetModel.Group::title)
                 .anyMatch(t -> t.endsWith("Right upright"))
                 .anyMatch(t -> t.endsWith("Left upright"));
+    }
+
+    @Test
+    void theStepThatDecidedIsThatOfTheFindingWhichLostMost() {
+        List<MarkSheet.Entry> decided = flawed.sheet().entries().stream()
+                .filter(e -> e.finding().step() != null)
+                .toList();
+        double most = decided.stream().mapToDouble(MarkSheet.Entry::lost).max().orElseThrow();
+        int step = flawed.decidedAt(f -> true).orElseThrow();
+        assertThat(decided).anyMatch(e -> Objects.equals(e.finding().step(), step) && e.lost() == most);
+        assertThat(flawed.decidedAt(f -> false)).isEmpty();
+        assertThat(flawed.decidedAt(f -> f.step() == null)).isEmpty();
     }
 
     @Test

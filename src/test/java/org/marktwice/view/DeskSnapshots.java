@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
@@ -172,8 +173,18 @@ public final class DeskSnapshots {
         settle();
         for (String pane : List.of("learners", "slips", "rules", "progress", "tomorrow", "files")) {
             on(() -> click(window, "tab-see-" + pane));
+            choose(window, Map.of("progress", "attempts").getOrDefault(pane, pane));
             shoot(window, "mark-" + pane + suffix);
         }
+    }
+
+    /** Picks a cell out, where the pane has a table. */
+    private static void choose(MainWindow window, String table) throws Exception {
+        on(() -> {
+            if (find(window, table) instanceof javax.swing.JTable of)
+                of.changeSelection(3, Math.min(10, of.getColumnCount() - 1), false, false);
+            return true;
+        });
     }
 
     private void rack(MainWindow window, String suffix) throws Exception {

@@ -9,17 +9,26 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import javax.swing.JTable;
+import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.CannotDo;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.ActionWriter;
+import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.ScenarioFile;
+import org.marktwice.rulebook.Situation;
 import org.marktwice.rulebook.Slip;
 import org.marktwice.rulebook.Slips;
+import org.marktwice.rulebook.Texts;
 import org.marktwice.rulebook.WorkedAttempt;
 import org.marktwice.scenario.Scenario;
 
@@ -127,15 +136,49 @@ class TeachingAClassTest {
         tab("see-tomorrow");
         assertThat(at.window.panel("tomorrow").target().isShowing()).isTrue();
 
-        tab("see-learners");
-        at.window
-                .table("learners")
-                .cell(org.assertj.swing.data.TableCell.row(1).column(0))
-                .doubleClick();
+        opensWhereItWasDecided(folder, back);
+    }
+
+    /** From a slip by Enter, and from a learner's rule by a double click: the replay stands at the step that decided it. */
+    private void opensWhereItWasDecided(Path folder, Path back) throws IOException, FileRefused {
+        tab("see-slips");
+        List<String> rules = column("slips", "Rule");
+        int row = IntStream.range(0, rules.size())
+                .filter(r -> decided(folder, back, rules.get(r)).isPresent())
+                .findFirst()
+                .orElseThrow();
+        String rule = rules.get(row);
+        int decided = decided(folder, back, rule).orElseThrow();
+        at.window.table("slips").focus();
+        at.robot.waitForIdle();
+        for (int i = 0; i <= row; i++) at.key(KeyEvent.VK_DOWN);
+        at.key(KeyEvent.VK_ENTER);
         at.until("in the replay", () -> at.title().equals("Key shelf: replay"));
+        assertThat(at.text("step")).startsWith("STEP " + decided + " OF");
         at.ctrl(KeyEvent.VK_T);
         assertThat(at.title()).isEqualTo("Mark");
+
+        tab("see-learners");
+        int column =
+                AtTheWindow.onScreen(() -> table("learners").getColumnModel().getColumnIndex(rule));
+        at.window.table("learners").cell(TableCell.row(1).column(column)).click();
+        assertThat(at.text("line")).startsWith("P02, " + rule + ": ");
+        at.window.table("learners").cell(TableCell.row(1).column(column)).doubleClick();
+        at.until("in the replay", () -> at.title().equals("Key shelf: replay"));
+        assertThat(at.text("step")).startsWith("STEP " + decided + " OF");
+        at.ctrl(KeyEvent.VK_T);
         assertThat(column("learners", "Learner")).containsExactly("P01", "P02");
+    }
+
+    private static OptionalInt decided(Path folder, Path back, String rule) {
+        try {
+            Attempt attempt =
+                    AttemptFile.read(back.resolve("second.attempt.jsonl")).attempt();
+            SheetModel sheet = SheetModel.of(Situation.of(Bench.after(variant(folder, "P02"), attempt)));
+            return sheet.decidedAt(f -> Texts.of(f.rule()).title().equals(rule));
+        } catch (CannotDo | FileRefused e) {
+            throw new AssertionError("it was marked", e);
+        }
     }
 
     @Test

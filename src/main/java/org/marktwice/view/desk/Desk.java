@@ -2,11 +2,13 @@ package org.marktwice.view.desk;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Attempt;
 import org.marktwice.picture.FigureCache;
+import org.marktwice.rulebook.Finding;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Command;
@@ -33,8 +35,12 @@ public final class Desk {
         /** Lets the teacher work at an exercise as a learner would; {@link Desk#resume} comes after. */
         void tryOut(Scenario scenario);
 
-        /** Shows what was done in an attempt; {@link Desk#resume} comes after. */
-        void replay(Scenario scenario, Attempt attempt);
+        /**
+         * Shows what was done in an attempt; {@link Desk#resume} comes after.
+         *
+         * @param sought it begins at the step that decided this finding
+         */
+        void replay(Scenario scenario, Attempt attempt, Predicate<Finding> sought);
     }
 
     private final Host host;
@@ -119,8 +125,8 @@ public final class Desk {
         show(new MarkScreen(this, set));
     }
 
-    void replay(Scenario scenario, Attempt attempt) {
-        host.replay(scenario, attempt);
+    void replay(Scenario scenario, Attempt attempt, Predicate<Finding> sought) {
+        host.replay(scenario, attempt, sought);
     }
 
     void tryOut(Scenario scenario) {

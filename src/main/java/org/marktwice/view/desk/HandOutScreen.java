@@ -91,19 +91,19 @@ final class HandOutScreen implements Screen {
                 "list", "A file with a learner a line", PathField.Kind.FILE, () -> listed.setSelected(true));
         folder = new PathField("set-folder", "The folder to hand out", PathField.Kind.FOLDER, () -> {});
         rows = new Rows<>(List.of(
-                Rows.words("Learner", 2, g -> g.variant().learner()),
+                Rows.words("Learner", 1.2, g -> g.variant().learner()),
                 Rows.number(
-                        "Difficulty", 1, g -> g.variant().difficulty().value(), HandOutScreen::two, "0 easy, 1 hard"),
-                Rows.words("Within the band", 1.4, g -> g.variant().inBand() ? "✓ within" : "× outside"),
+                        "Difficulty", 0.9, g -> g.variant().difficulty().value(), HandOutScreen::two, "0 easy, 1 hard"),
+                Rows.words("Within the band", 1.5, g -> g.variant().inBand() ? "✓ within" : "× outside"),
                 Rows.number(
                         "Wrong turns",
-                        1,
+                        1.2,
                         g -> 100 * g.variant().difficulty().wrongChoices(),
                         n -> String.format(Locale.ROOT, "%.0f of 100", n),
                         "Of the ways to lay a board, how many are wrong"),
                 Rows.number("Boards", 0.8, g ->
                         (double) g.variant().scenario().boards().size()),
-                Rows.words("File", 3, ClassSet.Given::file)));
+                Rows.words("File", 3.8, ClassSet.Given::file)));
         deeds = List.of(
                 new Deed(MAKE, this::make, () -> making == null),
                 new Deed(COLLECT, () -> desk.mark(made), () -> made != null),

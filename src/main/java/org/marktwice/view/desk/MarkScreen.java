@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -22,6 +23,7 @@ import org.marktwice.classroom.Reteach;
 import org.marktwice.print.Paper;
 import org.marktwice.print.ReteachSheet;
 import org.marktwice.print.Sheets;
+import org.marktwice.rulebook.Finding;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Commands;
@@ -73,6 +75,7 @@ final class MarkScreen implements Screen {
     private final JCheckBox changed = new JCheckBox("even where the exercise was changed since");
     private final Choice<Counting> counts;
     private final JProgressBar progress = new JProgressBar();
+    private final KeyButton stop;
     private final JLabel standing = Look.quiet("Choose the exercise and the folder of attempts, and mark.", Style.BODY);
     private final JLabel line = Look.label(" ", Style.BODY);
     private final Tabs tabs = new Tabs();
@@ -111,8 +114,10 @@ final class MarkScreen implements Screen {
                 new Deed(EXPORT, this::export, () -> marking != null),
                 new Deed(PRINT, this::print, () -> marking != null),
                 new Deed(BACK, desk::home));
+        stop = KeyButton.of(deed(STOP));
         page = build();
         panes.onOpen(this::replay);
+        panes.onLook(this::say);
         Commands.install(page, deeds);
         tabs.choose(0);
     }
@@ -155,7 +160,8 @@ final class MarkScreen implements Screen {
         padded.add(stage, "grow, hmin 0, wmin 0");
         whole.add(padded, "grow, hmin 0, wmin 0");
         line.setName("line");
-        whole.add(Bar.bottom(line, Look.quiet("Double-click a line, or Enter on it, for the replay.", Style.NOTE)));
+        whole.add(Bar.bottom(
+                line, Look.quiet("Double-click, or Enter, opens the replay at the step that decided it.", Style.NOTE)));
         return whole;
     }
 
@@ -175,13 +181,15 @@ final class MarkScreen implements Screen {
         card.add(counts, "skip 1, split 2, growx 0");
         card.add(changed);
         card.add(progress, "span 2, growx, h 6!");
-        card.add(KeyButton.of(deed(STOP)), "growx");
+        stop.setVisible(false);
+        card.add(stop, "growx, hidemode 0");
         return card;
     }
 
     private void showPane(Command command) {
         tabs.choose(PANES.indexOf(command));
         ((CardLayout) stage.getLayout()).show(stage, command.id());
+        say("");
     }
 
     // Marking
@@ -197,6 +205,7 @@ final class MarkScreen implements Screen {
         say("");
         progress.setValue(0);
         progress.setVisible(true);
+        stop.setVisible(true);
         standing.setText("Marking …");
         working = Aside.run(
                 told -> Marking.of(set.get(), from.get(), even, told),
@@ -225,6 +234,7 @@ final class MarkScreen implements Screen {
     private void ended() {
         working = null;
         progress.setVisible(false);
+        stop.setVisible(false);
         deeds.forEach(Deed::refresh);
     }
 
@@ -247,10 +257,10 @@ final class MarkScreen implements Screen {
         tabs.note(5, left == 0 ? "" : left + " left out");
     }
 
-    private void replay(String file) {
+    private void replay(String file, Predicate<Finding> sought) {
         Marking now = marking;
         if (now == null) return;
-        Aside.run(() -> now.open(file), o -> desk.replay(o.scenario(), o.attempt()), this::say);
+        Aside.run(() -> now.open(file), o -> desk.replay(o.scenario(), o.attempt(), sought), this::say);
     }
 
     // Saving

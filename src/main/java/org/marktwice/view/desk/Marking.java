@@ -3,9 +3,7 @@ package org.marktwice.view.desk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.marktwice.bench.Attempt;
-import org.marktwice.classroom.Attempted;
 import org.marktwice.classroom.BulkMarking;
 import org.marktwice.classroom.ExerciseSet;
 import org.marktwice.classroom.Marked;
@@ -129,12 +127,5 @@ final class Marking {
         if (place instanceof ExerciseSet.Place.At at) return new Opened(at.scenario(), attempt);
         if (place instanceof ExerciseSet.Place.Changed changed) return new Opened(changed.now(), attempt);
         throw new FileRefused(file, "it belongs to none of these exercises");
-    }
-
-    /** The last of a learner's attempts that counts; empty where none was marked. */
-    static Optional<Attempted> counted(Results.Row row) {
-        return row.counted().isEmpty()
-                ? Optional.empty()
-                : Optional.of(row.counted().get(row.counted().size() - 1));
     }
 }

@@ -1,13 +1,15 @@
 package org.marktwice.view.desk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
@@ -20,6 +22,7 @@ import org.marktwice.classroom.Results.Item;
 import org.marktwice.classroom.Results.Row;
 import org.marktwice.classroom.Results.SlipCount;
 import org.marktwice.picture.Ink;
+import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.view.Card;
 import org.marktwice.view.Look;
@@ -27,6 +30,9 @@ import org.marktwice.view.Look.Style;
 
 /** The panes of a class's results: the learners first, then slips, rules, progress, and every file. */
 final class ResultsPanes {
+    /** Columns of the learners' table before the first rule's. */
+    private static final int BEFORE_THE_RULES = 5;
+
     private final Rows<Row> learners = new Rows<>(List.of());
     private final Sheet<Row> learnersSheet = new Sheet<>("learners", "Learners and rules", learners);
     private final Plot distribution = new Plot();
@@ -34,7 +40,9 @@ final class ResultsPanes {
     private final Rows<SlipCount> slips;
     private final Sheet<SlipCount> slipsSheet;
     private final Rows<Item> rules;
-    private final JLabel alpha = Look.label(" ", Style.BODY);
+    private final Sheet<Item> rulesSheet;
+    private final Plot items = new Plot();
+    private final JTextArea alpha = Look.prose("", Style.NOTE, Ink.QUIET);
     private final Plot progress = new Plot();
     private final Rows<Attempted> attempts;
     private final Sheet<Attempted> attemptsSheet;
@@ -45,12 +53,12 @@ final class ResultsPanes {
 
     ResultsPanes() {
         slips = new Rows<>(List.of(
-                Rows.words("Rule", 2.4, SlipCount::title),
-                Rows.number("Learners", 0.8, s -> (double) s.learners().size()),
+                Rows.words("Rule", 3.4, SlipCount::title),
+                Rows.number("Learners", 0.9, s -> (double) s.learners().size()),
                 Rows.number("Of", 0.5, s -> (double) s.of()),
-                Rows.number("Marks lost", 0.8, s -> tenth(s.lost())),
-                Rows.words("Who", 2, s -> String.join(", ", s.learners())),
-                Rows.words("For instance", 5, SlipCount::example)));
+                Rows.number("Marks lost", 1, s -> tenth(s.lost())),
+                Rows.words("Who", 1.8, s -> String.join(", ", s.learners())),
+                Rows.words("For instance", 4.6, SlipCount::example)));
         slipsSheet = new Sheet<>("slips", "Slips, those that most learners made first", slips);
         rules = new Rows<>(List.of(
                 Rows.words("Rule", 3, Item::title),
@@ -67,7 +75,8 @@ final class ResultsPanes {
                         i -> known(i.discrimination()),
                         ResultsPanes::two,
                         "How it goes with the rest of the marks: near 0 it tells nothing, below 0 it misleads"),
-                Rows.words("What it tells", 3, ResultsPanes::tells)));
+                Rows.words("What it tells", 2.4, ResultsPanes::tells)));
+        rulesSheet = new Sheet<>("rules", "Rules with their figures", rules);
         attempts = new Rows<>(List.of(
                 Rows.words("Learner", 1.5, Attempted::learner),
                 Rows.words("Started", 1.5, a -> a.started().replace("T", " ").replace("Z", "")),
@@ -83,9 +92,12 @@ final class ResultsPanes {
                 Rows.number("Of", 0.6, l -> l.isMarked() ? (Double) tenth(l.outOf()) : null),
                 Rows.words("Why", 5, Marking.Line::more)));
         filesSheet = new Sheet<>("files", "Every file with its state", files);
-        for (Sheet<?> sheet : List.of(learnersSheet, slipsSheet, attemptsSheet, filesSheet)) {
+        for (Sheet<?> sheet : List.of(learnersSheet, slipsSheet, rulesSheet, attemptsSheet, filesSheet)) {
             sheet.table().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         }
+        rulesSheet.onChoose(() -> items.choose(rulesSheet.chosen().map(Item::id).orElse("")));
+        attemptsSheet.onChoose(() ->
+                progress.choose(attemptsSheet.chosen().map(Attempted::learner).orElse("")));
     }
 
     JComponent learners() {
@@ -103,12 +115,22 @@ final class ResultsPanes {
     }
 
     JComponent slips() {
-        return alone(slipsSheet, null);
+        return readable(slipsSheet, "slip-says", SlipCount::example);
     }
 
     JComponent rules() {
         alpha.setName("alpha");
-        return alone(new Sheet<>("rules", "Rules with their figures", rules), alpha);
+        JPanel pane = new JPanel(new MigLayout("insets 0, gap 16, fill", "[grow,fill][300!,fill]", "[grow,fill]"));
+        pane.setOpaque(false);
+        Card table = card("[grow,fill]");
+        table.add(rulesSheet, "grow, hmin 0, wmin 0");
+        pane.add(table, "grow, hmin 0, wmin 0");
+        Card plot = card("[][280:320:360,fill][]push");
+        plot.add(Look.label("How hard, how telling", Style.SUBTITLE));
+        plot.add(items, "grow, hmin 0, wmin 0");
+        plot.add(alpha, "wmin 0");
+        pane.add(plot, "grow, hmin 0, wmin 0");
+        return pane;
     }
 
     JComponent progress() {
@@ -124,18 +146,23 @@ final class ResultsPanes {
     }
 
     JComponent files() {
-        return alone(filesSheet, null);
+        return readable(filesSheet, "file-says", Marking.Line::more);
     }
 
     JComponent tomorrow() {
         return tomorrow;
     }
 
-    private static JComponent alone(JComponent table, @Nullable JComponent foot) {
+    /** A table, and below it in full what its last column has no room for. */
+    private static <T> JComponent readable(Sheet<T> sheet, String name, Function<T, String> says) {
         JPanel pane = panel("[grow,fill]");
         Card card = card("[grow,fill][]");
-        card.add(table, "grow, hmin 0, wmin 0");
-        if (foot != null) card.add(foot, "wmin 0");
+        card.add(sheet, "grow, hmin 0, wmin 0");
+        JTextArea full = Look.prose("", Style.BODY, Ink.INK);
+        full.setName(name);
+        full.setRows(2);
+        sheet.onChoose(() -> full.setText(sheet.chosen().map(says).orElse("")));
+        card.add(full, "wmin 0");
         pane.add(card, "grow, hmin 0, wmin 0");
         return pane;
     }
@@ -150,14 +177,62 @@ final class ResultsPanes {
         return new Card(new MigLayout("insets 12 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", rows));
     }
 
-    /** @param file opened by a double click or by Enter on a line that has one */
-    void onOpen(Consumer<String> file) {
-        learnersSheet.onOpen(r -> Marking.counted(r).map(Attempted::file).ifPresent(file));
-        attemptsSheet.onOpen(a -> file.accept(a.file()));
+    /** An attempt that is to be seen, and which finding of it. */
+    interface Opening {
+        void open(String file, Predicate<Finding> sought);
+    }
+
+    /** @param to is told of a double click or of Enter: on a learner's rule, a slip, an attempt or a file */
+    void onOpen(Opening to) {
+        learnersSheet.onOpen((row, column) -> open(to, row, column));
+        attemptsSheet.onOpen(a -> to.open(a.file(), any()));
         filesSheet.onOpen(l -> {
-            if (l.isMarked()) file.accept(l.file());
+            if (l.isMarked()) to.open(l.file(), any());
         });
-        slipsSheet.onOpen(s -> firstWith(s).ifPresent(file));
+        slipsSheet.onOpen(s -> firstWith(s)
+                .ifPresent(file -> to.open(
+                        file, f -> f.rule().equals(s.rule()) && f.says().key().equals(s.key()))));
+    }
+
+    private static Predicate<Finding> any() {
+        return f -> true;
+    }
+
+    private void open(Opening to, Row row, int column) {
+        Optional<String> rule = rule(column).map(Item::id);
+        Predicate<Finding> sought =
+                rule.<Predicate<Finding>>map(id -> f -> f.rule().equals(id)).orElse(any());
+        Comparator<Attempted> lost =
+                Comparator.comparingDouble(a -> rule.map(id -> a.scores().getOrDefault(id, Score.NONE))
+                        .orElseGet(a::total)
+                        .lost());
+        row.counted().stream().max(lost).ifPresent(a -> to.open(a.file(), sought));
+    }
+
+    /** The rule of a column of the learners' table. */
+    private Optional<Item> rule(int column) {
+        Results now = results;
+        int at = column - BEFORE_THE_RULES;
+        return now == null || at < 0 || at >= now.rules().size()
+                ? Optional.empty()
+                : Optional.of(now.rules().get(at));
+    }
+
+    /** @param told what the cell says that one is in */
+    void onLook(Consumer<String> told) {
+        learnersSheet.onChoose(() -> told.accept(learnersSheet
+                .chosen()
+                .map(r -> says(r, learnersSheet.chosenColumn()))
+                .orElse("")));
+    }
+
+    private String says(Row row, int column) {
+        Optional<Item> rule = rule(column);
+        Optional<Score> score = rule.isPresent() ? score(row, rule.get()) : Optional.of(row.total());
+        String what = row.learner() + (rule.isPresent() ? ", " + rule.get().title() : ", in all");
+        return what + ": "
+                + score.map(s -> NumberField.spoken(tenth(s.marks())) + " of " + NumberField.spoken(tenth(s.outOf())))
+                        .orElse("not put to them");
     }
 
     /** The attempt of the first learner who made a slip. */
@@ -180,6 +255,7 @@ final class ResultsPanes {
         spread.setText(middle(now));
         slips.show(now.slips());
         rules.show(items(now));
+        items.items(items(now));
         Results.Reliability reliability = now.reliability();
         alpha.setText(
                 reliability.alpha().isPresent()
@@ -257,8 +333,8 @@ final class ResultsPanes {
     private static String tells(Item item) {
         double d = item.discrimination().orElse(Double.NaN);
         if (item.facility() >= 0.95) return "✓ nearly everyone keeps it";
-        if (d < 0) return "× the better the learner, the worse it goes: look at how it is set";
-        if (item.facility() < 0.4) return "× hard for this class: teach it again";
+        if (d < -0.2) return "× misleads: look at how it is set";
+        if (item.facility() < 0.4) return "× hard: teach it again";
         if (d < 0.2) return "~ tells little between learners";
         return "";
     }

@@ -4,17 +4,14 @@ import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.FontMetrics;
-import java.awt.Graphics;
-import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -64,7 +61,7 @@ final class Sheet<T> extends JPanel {
             if (column.isUpright()) {
                 table.getColumnModel().getColumn(i).setMinWidth(Look.px(28));
                 table.getColumnModel().getColumn(i).setMaxWidth(Look.px(60));
-                table.getColumnModel().getColumn(i).setHeaderRenderer(new Upright(column.help()));
+                table.getColumnModel().getColumn(i).setHeaderRenderer(new UprightHead(column.help()));
             } else {
                 // a figure is never cut, nor its head
                 table.getColumnModel().getColumn(i).setMinWidth(Look.px(column.spoken() == null ? 74 : 54));
@@ -75,10 +72,16 @@ final class Sheet<T> extends JPanel {
 
     /** Told of a line that is clicked twice, or on which Enter is pressed. */
     void onOpen(Consumer<T> opened) {
+        onOpen((line, column) -> opened.accept(line));
+    }
+
+    /** Told of the line and of the column, as the model counts it, where one clicked twice or pressed Enter. */
+    void onOpen(BiConsumer<T, Integer> opened) {
+        Runnable open = () -> chosen().ifPresent(line -> opened.accept(line, chosenColumn()));
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
-                if (event.getClickCount() == 2) chosen().ifPresent(opened);
+                if (event.getClickCount() == 2) open.run();
             }
         });
         table.getActionMap().put("open", new AbstractAction() {
@@ -86,10 +89,22 @@ final class Sheet<T> extends JPanel {
 
             @Override
             public void actionPerformed(ActionEvent event) {
-                chosen().ifPresent(opened);
+                open.run();
             }
         });
         table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "open");
+    }
+
+    /** Told whenever another line or column is chosen. */
+    void onChoose(Runnable chosen) {
+        table.getSelectionModel().addListSelectionListener(e -> chosen.run());
+        table.getColumnModel().getSelectionModel().addListSelectionListener(e -> chosen.run());
+    }
+
+    /** As the model counts it; 0 where none was chosen yet. */
+    int chosenColumn() {
+        int column = table.getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        return column < 0 ? 0 : table.convertColumnIndexToModel(column);
     }
 
     JTable table() {
@@ -175,10 +190,17 @@ final class Sheet<T> extends JPanel {
             if (spoken != null && value instanceof Double number) text = spoken.apply(number);
             super.getTableCellRendererComponent(table, text, selected, false, row, column);
             setHorizontalAlignment(spoken == null ? SwingConstants.LEFT : SwingConstants.RIGHT);
-            setBorder(BorderFactory.createEmptyBorder(0, Look.px(pad), 0, Look.px(pad)));
+            int in = Look.px(pad);
+            setBorder(BorderFactory.createEmptyBorder(0, in, 0, in));
+            if (focused && pad == NARROW) {
+                setBorder(BorderFactory.createCompoundBorder(
+                        BorderFactory.createLineBorder(Look.colour(Ink.ACTION), Look.px(1)),
+                        BorderFactory.createEmptyBorder(0, in - Look.px(1), 0, in - Look.px(1))));
+            }
             setForeground(ink(text));
             setToolTipText(text.isEmpty() ? null : text);
-            if (!selected) setBackground(mixed(table.getBackground(), Look.colour(Ink.WRONG), 0.34 * shade));
+            Color ground = selected ? table.getSelectionBackground() : table.getBackground();
+            setBackground(mixed(ground, Look.colour(Ink.WRONG), 0.34 * shade));
             return this;
         }
 
@@ -217,54 +239,10 @@ final class Sheet<T> extends JPanel {
                 label.setFont(Style.NOTE.font());
                 label.setForeground(Look.colour(Ink.QUIET));
                 label.setToolTipText(help);
+                label.setVerticalAlignment(SwingConstants.BOTTOM);
                 label.setBorder(BorderFactory.createEmptyBorder(Look.px(6), Look.px(PAD), Look.px(6), Look.px(PAD)));
             }
             return shown;
-        }
-    }
-
-    /** A head that is read from below, so that many narrow columns stand side by side. */
-    private static final class Upright extends JComponent implements TableCellRenderer {
-        private static final long serialVersionUID = 1L;
-        private static final int HIGH = 168;
-        private String words = "";
-
-        Upright(String help) {
-            setToolTipText(help);
-        }
-
-        @Override
-        public Component getTableCellRendererComponent(
-                JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-            words = String.valueOf(value);
-            return this;
-        }
-
-        @Override
-        public Dimension getPreferredSize() {
-            return new Dimension(Look.px(40), Look.px(HIGH));
-        }
-
-        @Override
-        protected void paintComponent(Graphics graphics) {
-            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
-            g.setColor(Look.colour(Ink.PANEL));
-            g.fillRect(0, 0, getWidth(), getHeight());
-            g.setFont(Style.NOTE.font());
-            g.setColor(Look.colour(Ink.QUIET));
-            FontMetrics metrics = g.getFontMetrics();
-            String shown = clipped(words, metrics, getHeight() - Look.px(14));
-            g.rotate(-Math.PI / 2);
-            g.drawString(shown, -getHeight() + Look.px(7), getWidth() / 2 + metrics.getAscent() / 2 - 1);
-            g.dispose();
-        }
-
-        private static String clipped(String words, FontMetrics metrics, int room) {
-            String shown = words;
-            while (!shown.isEmpty() && metrics.stringWidth(shown.equals(words) ? words : shown + "…") > room) {
-                shown = shown.substring(0, shown.length() - 1);
-            }
-            return shown.equals(words) ? words : shown.stripTrailing() + "…";
         }
     }
 }
