@@ -1,5 +1,6 @@
 package org.marktwice.view.desk;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -42,6 +43,9 @@ abstract class TypingTable extends JTable {
         setSurrendersFocusOnKeystroke(true);
         field.setBorder(BorderFactory.createLineBorder(Look.colour(Ink.ACTION)));
         Look.styled(field, Style.BODY);
+        // the focus may come after the first letter, which the second must not take the place of
+        field.putClientProperty(
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY, FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_NEVER);
         // the field has the focus while one types, and Enter with it
         field.addActionListener(e -> down());
         setDefaultEditor(Object.class, new DefaultCellEditor(field));
