@@ -17,6 +17,7 @@ import org.marktwice.files.BoardFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.QuizFile;
 import org.marktwice.files.RackFile;
+import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 import picocli.CommandLine.Command;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "Says of each file whether it is fine.",
             "Files may be scenarios, drafts, attempts, boards, racks, records of finished jobs and quiz "
-                    + "journals. Of a scenario it says as well whether it can be solved. An attempt is tried on its "
+                    + "journals. Of a scenario it says as well whether it can be solved, and which joints "
+                    + "aren't as large as its workshop has them. An attempt is tried on its "
                     + "scenario where that is among the files; otherwise only its shape and its words are checked."
         },
         footer = {
@@ -157,6 +159,7 @@ final class CheckCommand implements Callable<Integer> {
                 + Text.count(scenario.boards().size(), "board", "boards");
         if (SolveCommand.solved(scenario, answer)) {
             say(file + ": fine: " + summary + "; can be solved, least clearance " + Text.mm(answer.least()));
+            for (String departs : PracticeWords.departures(scenario)) say("  " + departs);
             return Exit.DONE;
         }
         List<String> without = SolveCommand.unsupplied(scenario, answer).stream()

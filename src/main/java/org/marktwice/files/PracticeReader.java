@@ -9,8 +9,17 @@ import org.marktwice.scenario.Practice;
 
 /** The workshop's practice; a key that isn't given has its default. */
 final class PracticeReader {
-    private static final List<String> KNOWN =
-            List.of("faceSide", "heartSide", "knotMargin", "cupRatio", "size", "gap", "worth", "guidance", "aids");
+    private static final List<String> KNOWN = List.of(
+            "faceSide",
+            "heartSide",
+            "knotMargin",
+            "cupRatio",
+            "size",
+            "gap",
+            "worth",
+            "guidance",
+            "aids",
+            "proportions");
     private static final Range TOLERANCE = new Range(0, 100, true, false);
     private static final Range RATIO = Range.of(1, 10_000);
     static final Range WORTH = Range.of(0, 100);
@@ -29,7 +38,8 @@ final class PracticeReader {
                 in.number("gap", TOLERANCE, standard.gap()),
                 worth(in.get("worth")),
                 word(in, "guidance", Practice.Guidance.values(), Practice.Guidance::id, standard.guidance()),
-                aids(in.get("aids")));
+                aids(in.get("aids")),
+                ProportionsFields.read(in.get("proportions")));
     }
 
     private static <T> T word(Fields in, String name, T[] all, java.util.function.Function<T, String> id, T absent)

@@ -77,6 +77,8 @@ public final class ScenarioWriter {
                     "aids",
                     practice.aids().stream().sorted().map(Practice.Aid::id).toList());
         }
+        Map<String, Object> proportions = ProportionsFields.write(practice.proportions());
+        if (!proportions.isEmpty()) out.put("proportions", proportions);
         return out;
     }
 

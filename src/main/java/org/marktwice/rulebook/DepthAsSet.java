@@ -4,14 +4,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.marktwice.bench.Action;
+import org.marktwice.drawing.Joint;
+import org.marktwice.drawing.Part;
 import org.marktwice.fit.SetOut.Marked;
 import org.marktwice.fit.TrueLine;
+import org.marktwice.scenario.Proportions;
+import org.marktwice.scenario.Proportions.Proportion;
+import org.marktwice.scenario.Proportions.Range;
 import org.marktwice.scenario.Stage;
 
 /**
  * Gauge lines lie as deep as the joint wants, set from the surface that the drawing makes flush: within half the size
- * tolerance sound, within it close. One finding a joint of a board, about the line that is farthest out.
+ * tolerance sound, within it close; farther out still close where a housing or rebate is as deep as the workshop's
+ * proportions accept. One finding a joint of a board, about the line that is farthest out.
  */
 final class DepthAsSet implements Rule {
     private static final double CLOSE = 0.5;
@@ -90,7 +97,47 @@ final class DepthAsSet implements Rule {
                 .instead("better.set", values);
         if (out <= tolerance / 2) return found.sound("says.sound", values);
         if (out <= tolerance) return found.close(CLOSE, "says.close", values);
-        return found.wrong("says.wrong", values);
+        Optional<Range> holds = accepted(board, joint);
+        if (holds.isEmpty()) return found.wrong("says.wrong", values);
+        return byProportion(board, joint, found, worst, holds.get(), values);
+    }
+
+    /** Not as drawn, but it may still hold: a depth within the workshop's proportions is close. */
+    private static Finding byProportion(
+            SetBoard board, String joint, Found found, Marked worst, Range holds, Object[] values) {
+        Part part = board.placing().part();
+        double drawn = board.situation()
+                .scenario()
+                .drawing()
+                .overlap(joint(board, joint))
+                .orElseThrow()
+                .extent(part.thickness().ordinal());
+        double depth = drawn - worst.side().waste() * out(worst);
+        Object[] more = Stream.of(values, new Object[] {"depth", depth, "least", holds.least(), "most", holds.most()})
+                .flatMap(Stream::of)
+                .toArray();
+        return depth >= holds.least() && depth <= holds.most()
+                ? found.close(CLOSE, "says.close-holds", more)
+                : found.wrong("says.wrong-depth", more);
+    }
+
+    private static Joint joint(SetBoard board, String joint) {
+        return board.situation().scenario().drawing().joint(joint).orElseThrow();
+    }
+
+    /** The depths that the workshop accepts, of a housing or rebate that is cut into this board. */
+    private static Optional<Range> accepted(SetBoard board, String joint) {
+        Joint drawn = joint(board, joint);
+        if (!drawn.in().equals(board.part().id())) return Optional.empty();
+        return board
+                .situation()
+                .practice()
+                .proportions()
+                .of(board.situation().scenario().drawing(), drawn)
+                .stream()
+                .filter(p -> p.of() == Proportions.Of.HOUSING_DEPTH || p.of() == Proportions.Of.REBATE_DEPTH)
+                .map(Proportion::usual)
+                .findFirst();
     }
 
     /** Gauged from a back: what is out shows as a step. */

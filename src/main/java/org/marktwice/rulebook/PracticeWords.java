@@ -3,11 +3,16 @@ package org.marktwice.rulebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.marktwice.drawing.Joint;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Practice.FaceSide;
 import org.marktwice.scenario.Practice.HeartSide;
+import org.marktwice.scenario.Proportions;
+import org.marktwice.scenario.Proportions.Proportion;
+import org.marktwice.scenario.Scenario;
 
 /** A workshop's settings in the words of the trade. Authorities differ, so whoever marks by them names them. */
 public final class PracticeWords {
@@ -31,6 +36,7 @@ public final class PracticeWords {
     public static List<Setting> all(Practice p) {
         List<Setting> all =
                 new ArrayList<>(List.of(faceSide(p), marks(), heart(p), knots(p), cup(p), sizes(p), gaps(p)));
+        joints(p.proportions()).ifPresent(all::add);
         all.add(new Setting("Told", told(p.guidance()), meaning(p.guidance())));
         all.add(aids(p));
         if (!p.worth().isEmpty()) all.add(worth(p.worth()));
@@ -95,6 +101,60 @@ public final class PracticeWords {
                 "Gaps",
                 "good up to " + Words.figure(p.gap() / 2) + " mm, fair up to " + Words.figure(p.gap()) + " mm",
                 "What a feeler gauge would find in a joint pushed home.");
+    }
+
+    /** Only what departs from what is usual; empty where nothing does. */
+    private static Optional<Setting> joints(Proportions p) {
+        Proportions usual = Proportions.USUAL;
+        List<String> own = new ArrayList<>();
+        range(own, "a housing's depth", p.housing(), usual.housing(), " of the thickness");
+        range(own, "a stop", p.stop(), usual.stop(), " mm");
+        range(own, "a rebate's depth", p.rebate(), usual.rebate(), " of the thickness");
+        range(own, "a haunch", p.haunch(), usual.haunch(), " of the width");
+        range(own, "a stub mortise", p.stub(), usual.stub(), " of the width");
+        range(own, "a dowel", p.dowel(), usual.dowel(), " of the thickness");
+        if (!p.chisels().equals(usual.chisels())) {
+            own.add("chisels " + p.chisels().stream().map(Words::figure).collect(Collectors.joining(", ")) + " mm");
+        }
+        if (own.isEmpty()) return Optional.empty();
+        return Optional.of(new Setting(
+                "Joints",
+                String.join("; ", own),
+                "How large the parts of a joint are for their stuff. Whatever isn't named here is as usual."));
+    }
+
+    private static void range(
+            List<String> own, String what, Proportions.Range range, Proportions.Range usual, String of) {
+        if (range.equals(usual)) return;
+        own.add(what + " " + Words.figure(range.least()) + " to " + Words.figure(range.most()) + of);
+    }
+
+    /** Where the drawing's own joints are not as large as the workshop has them: a sentence each. */
+    public static List<String> departures(Scenario scenario) {
+        List<String> all = new ArrayList<>();
+        for (Joint joint : scenario.drawing().joints()) {
+            for (Proportion p : scenario.practice().proportions().of(scenario.drawing(), joint)) {
+                if (p.isUsual()) continue;
+                all.add(joint.id() + ": " + spoken(p.of()) + " is drawn " + Words.figure(p.drawn())
+                        + " mm; the workshop has " + Words.figure(p.usual().least()) + " to "
+                        + Words.figure(p.usual().most()) + " mm here");
+            }
+        }
+        return all;
+    }
+
+    private static String spoken(Proportions.Of of) {
+        return switch (of) {
+            case HOUSING_DEPTH -> "the housing's depth";
+            case STOP -> "the stop";
+            case REBATE_DEPTH -> "the rebate's depth";
+            case HALF -> "the half";
+            case THIRD -> "the third";
+            case TENON_THICKNESS -> "the tenon's thickness";
+            case HAUNCH_LENGTH -> "the haunch";
+            case STUB_DEPTH -> "the mortise's depth";
+            case DOWEL_DIAMETER -> "the dowel";
+        };
     }
 
     private static Setting aids(Practice p) {

@@ -11,6 +11,7 @@ import org.marktwice.timber.Knot;
  * @param size tolerance on sizes, ± millimetres
  * @param gap limit of a joint's gap, millimetres
  * @param worth marks by rule id, where these differ from the rule's default
+ * @param proportions how large the parts of a joint are for their stuff
  */
 public record Practice(
         FaceSide faceSide,
@@ -21,7 +22,8 @@ public record Practice(
         double gap,
         Map<String, Double> worth,
         Guidance guidance,
-        Set<Aid> aids) {
+        Set<Aid> aids,
+        Proportions proportions) {
 
     public static final Practice DEFAULT = new Practice(
             FaceSide.TRUEST_IN,
@@ -34,45 +36,63 @@ public record Practice(
             Guidance.AT_HAND_IN,
             Set.of());
 
+    /** With the usual proportions of joints. */
+    public Practice(
+            FaceSide faceSide,
+            HeartSide heartSide,
+            KnotMargin knotMargin,
+            CupRatio cupRatio,
+            double size,
+            double gap,
+            Map<String, Double> worth,
+            Guidance guidance,
+            Set<Aid> aids) {
+        this(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, aids, Proportions.USUAL);
+    }
+
     public Practice {
         worth = Map.copyOf(worth);
         aids = Set.copyOf(aids);
     }
 
     public Practice with(FaceSide other) {
-        return new Practice(other, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, aids);
+        return new Practice(other, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, aids, proportions);
     }
 
     public Practice with(HeartSide other) {
-        return new Practice(faceSide, other, knotMargin, cupRatio, size, gap, worth, guidance, aids);
+        return new Practice(faceSide, other, knotMargin, cupRatio, size, gap, worth, guidance, aids, proportions);
     }
 
     public Practice with(KnotMargin other) {
-        return new Practice(faceSide, heartSide, other, cupRatio, size, gap, worth, guidance, aids);
+        return new Practice(faceSide, heartSide, other, cupRatio, size, gap, worth, guidance, aids, proportions);
     }
 
     public Practice with(CupRatio other) {
-        return new Practice(faceSide, heartSide, knotMargin, other, size, gap, worth, guidance, aids);
+        return new Practice(faceSide, heartSide, knotMargin, other, size, gap, worth, guidance, aids, proportions);
     }
 
     public Practice withSize(double mm) {
-        return new Practice(faceSide, heartSide, knotMargin, cupRatio, mm, gap, worth, guidance, aids);
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, mm, gap, worth, guidance, aids, proportions);
     }
 
     public Practice withGap(double mm) {
-        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, mm, worth, guidance, aids);
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, mm, worth, guidance, aids, proportions);
     }
 
     public Practice withWorth(Map<String, Double> marks) {
-        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, marks, guidance, aids);
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, marks, guidance, aids, proportions);
     }
 
     public Practice with(Guidance other) {
-        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, other, aids);
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, other, aids, proportions);
     }
 
     public Practice withAids(Set<Aid> other) {
-        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, other);
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, other, proportions);
+    }
+
+    public Practice with(Proportions other) {
+        return new Practice(faceSide, heartSide, knotMargin, cupRatio, size, gap, worth, guidance, aids, other);
     }
 
     /** Which surface is the face side: the cleanest, shown outside, or the truest, turned in. */

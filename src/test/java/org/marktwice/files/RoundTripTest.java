@@ -29,6 +29,7 @@ import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
 import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Proportions;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Knot;
@@ -155,7 +156,26 @@ class RoundTripTest {
                     number(0.6, 3),
                     worth,
                     of(Practice.Guidance.values()),
-                    someOf(Practice.Aid.class));
+                    someOf(Practice.Aid.class),
+                    flip() ? Proportions.USUAL : proportions());
+        }
+
+        Proportions proportions() {
+            Proportions usual = Proportions.USUAL;
+            double stop = 1 + number(0, 20);
+            return new Proportions(
+                    share(usual.housing()),
+                    flip() ? usual.stop() : new Proportions.Range(stop, stop + 1, stop + 2),
+                    share(usual.rebate()),
+                    share(usual.haunch()),
+                    share(usual.stub()),
+                    share(usual.dowel()),
+                    flip() ? usual.chisels() : List.of(4.0, 9.5));
+        }
+
+        Proportions.Range share(Proportions.Range usual) {
+            double least = 0.1 + 0.2 * random.nextDouble();
+            return flip() ? usual : new Proportions.Range(least, least + 0.1, least + 0.3);
         }
 
         List<Board> boards(String scenario) {

@@ -58,6 +58,7 @@ class SchemaTest {
             "unknown-part-in-joint",
             "joint-of-an-unknown-part",
             "cup-ratio",
+            "proportions",
             "stock-part-too-long",
             "another-scenario",
             "other-digest",

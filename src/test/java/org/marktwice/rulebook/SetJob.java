@@ -14,6 +14,7 @@ import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.drawing.Drawing;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
@@ -74,6 +75,11 @@ final class SetJob {
     /** A taper of 2 mm: edge 2 is farther from edge 1 at end 2. */
     static Shape tapered() {
         return new Shape(0, 0, 0, 2, 0, Map.of());
+    }
+
+    /** In another workshop. */
+    SetJob practice(UnaryOperator<Practice> by) {
+        return new SetJob(Fixtures.withPractice(scenario, by.apply(scenario.practice())), attempt);
     }
 
     SetJob changing(UnaryOperator<Action> by) {

@@ -1,4 +1,4 @@
-package org.marktwice.fit;
+package org.marktwice.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -14,8 +14,8 @@ import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Overall;
 import org.marktwice.drawing.Part;
-import org.marktwice.fit.Proportions.Of;
-import org.marktwice.fit.Proportions.Proportion;
+import org.marktwice.scenario.Proportions.Of;
+import org.marktwice.scenario.Proportions.Proportion;
 
 /** What is usual in a joint of a given stuff: common practice. */
 class ProportionsTest {

@@ -1,4 +1,4 @@
-package org.marktwice.fit;
+package org.marktwice.scenario;
 
 import java.util.ArrayList;
 import java.util.Comparator;
