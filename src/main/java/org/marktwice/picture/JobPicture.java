@@ -156,7 +156,7 @@ public final class JobPicture {
     }
 
     /** The side of a box that is seen along an axis: left, front or top. */
-    private static Path2D.Double side(Box box, int axis) {
+    static Path2D.Double side(Box box, int axis) {
         double at = axis == 2 ? box.max(2) : box.min(axis);
         int b = (axis + 1) % 3;
         int c = (axis + 2) % 3;

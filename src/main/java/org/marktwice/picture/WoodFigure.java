@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Box;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
@@ -138,6 +139,27 @@ public final class WoodFigure {
         double v = (frame.vFlipped() ? frame.height() : 0) + dv / 2;
         double at = surface.sign() > 0 ? board.size().along(surface.axis()) : 0;
         FigureRows rows = new FigureRows(this, surface, at, u, du, w, v, dv);
+        for (int row = 0; row < h; row++) rows.row(pixels, row * w);
+        return image;
+    }
+
+    /**
+     * The figure in a flat piece of a plane parallel to a surface, as wood laid bare there shows it; at least one pixel either
+     * way. Columns run along the surface's first coordinate and rows along its second, both ascending.
+     *
+     * @param flat in the board's frame, without thickness along the surface's axis
+     */
+    BufferedImage image(Surface surface, Box flat, double pxPerMm) {
+        int u = surface.uAxis();
+        int v = surface.vAxis();
+        int w = Math.max(1, (int) Math.round(flat.extent(u) * pxPerMm));
+        int h = Math.max(1, (int) Math.round(flat.extent(v) * pxPerMm));
+        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        double du = flat.extent(u) / w;
+        double dv = flat.extent(v) / h;
+        FigureRows rows = new FigureRows(
+                this, surface, flat.min(surface.axis()), flat.min(u) + du / 2, du, w, flat.min(v) + dv / 2, dv);
         for (int row = 0; row < h; row++) rows.row(pixels, row * w);
         return image;
     }

@@ -1,9 +1,9 @@
 package org.marktwice.rulebook;
 
+import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3d;
 import org.marktwice.bench.Mark;
-import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Pair;
 import org.marktwice.drawing.Part;
@@ -70,7 +70,7 @@ record HandedBoard(Workpiece piece, Part part, Turn turn, Mark faceSide, Mark fa
     /** The first joint that would come on the wrong side if this board were set out from its marks as its mate is from its own. */
     Optional<Slip> slip(Pair pair, HandedBoard mate) {
         return piece.situation().scenario().drawing().cuts(part).stream()
-                .flatMap(cut -> opens(cut, part)
+                .flatMap(cut -> opens(cut.boxes(), part)
                         .flatMap(wanted -> carried(mirror(wanted, pair), mate)
                                 .filter(opens -> opens != wanted)
                                 .map(opens -> new Slip(cut.joint(), opens, wanted)))
@@ -79,12 +79,12 @@ record HandedBoard(Workpiece piece, Part part, Turn turn, Mark faceSide, Mark fa
     }
 
     /** The direction across the part's thickness or width to which a cut opens at one side only. */
-    private static Optional<Direction> opens(Cut cut, Part part) {
+    static Optional<Direction> opens(List<Box> cut, Part part) {
         Box whole = part.box();
         for (int boardAxis = 2; boardAxis >= 1; boardAxis--) {
             int axis = part.axis(boardAxis).ordinal();
-            boolean low = cut.boxes().stream().anyMatch(b -> b.min(axis) - whole.min(axis) < 1e-6);
-            boolean high = cut.boxes().stream().anyMatch(b -> whole.max(axis) - b.max(axis) < 1e-6);
+            boolean low = cut.stream().anyMatch(b -> b.min(axis) - whole.min(axis) < 1e-6);
+            boolean high = cut.stream().anyMatch(b -> whole.max(axis) - b.max(axis) < 1e-6);
             if (low != high) return Optional.of(Direction.on(axis, low ? -1 : 1));
         }
         return Optional.empty();

@@ -6,6 +6,7 @@ import java.util.List;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Placing;
 import org.marktwice.scenario.Practice;
+import org.marktwice.timber.Board;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.KnotBody;
 
@@ -28,9 +29,14 @@ public record Nearness(Knot knot, Cut cut, double clearance, double margin) {
 
     /** Every knot of the board as it lies against every cut of its part, by cut and then by knot. */
     static List<Nearness> all(Placing lies, Practice.KnotMargin margin) {
+        return all(lies.board(), lies.cuts(), margin);
+    }
+
+    /** The same for cuts wherever they are, in the board's frame. */
+    static List<Nearness> all(Board board, List<Cut> cuts, Practice.KnotMargin margin) {
         List<Nearness> all = new ArrayList<>();
-        for (Cut cut : lies.cuts()) {
-            for (KnotBody body : lies.board().bodies()) {
+        for (Cut cut : cuts) {
+            for (KnotBody body : board.bodies()) {
                 if (body.isEmpty() || cut.boxes().isEmpty()) continue;
                 all.add(new Nearness(body.knot(), cut, clearance(body, cut), margin.of(body.knot())));
             }

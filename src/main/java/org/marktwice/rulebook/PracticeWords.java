@@ -168,7 +168,7 @@ public final class PracticeWords {
         return switch (aid) {
             case CUT_GHOST -> "the cuts lie on the board";
             case CLEARANCE -> "clearances are written on it";
-            case TURN_PREVIEW -> "turns are shown in the job";
+            case TURN_PREVIEW -> "turns and the job are shown as they come out";
             case UNDO -> "undo";
         };
     }

@@ -157,7 +157,7 @@ final class Words {
         };
     }
 
-    private static String towards(Direction direction) {
+    static String towards(Direction direction) {
         return switch (direction) {
             case TOP -> "up";
             case BOTTOM -> "down";

@@ -11,10 +11,19 @@ final class BenchCard implements Screen {
     private final String title;
     private final BenchScreen bench;
 
-    BenchCard(Session session, FigureCache figures, boolean movement, Runnable onHandIn) {
+    BenchCard(Session session, FigureCache figures, boolean movement, BenchScreen.Doors doors) {
         title = session.scenario().title();
-        bench = new BenchScreen(session, figures, onHandIn);
+        bench = new BenchScreen(session, figures, doors);
         bench.setMovement(movement);
+    }
+
+    /** The board in hand. */
+    String board() {
+        return bench.model().board().board().id();
+    }
+
+    void take(String board) {
+        bench.model().select(board);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 
@@ -22,6 +23,15 @@ public final class Column extends JPanel implements Scrollable {
                 this, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
+        return scroll;
+    }
+
+    /** The same where the arrows go from line to line and the list follows: it doesn't scroll of its own. */
+    public JScrollPane scrollingBehindArrows() {
+        JScrollPane scroll = scrolling();
+        for (String key : new String[] {"UP", "DOWN", "LEFT", "RIGHT"}) {
+            scroll.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
+        }
         return scroll;
     }
 

@@ -36,7 +36,9 @@ final class SheetScreen implements Screen {
             new Command("finding-before", Place.SHEET, "Finding before", "UP", "Open the finding before");
     static final Command SAVE =
             new Command("save-sheet", Place.SHEET, "Save as text …", "menu S", "Save the mark sheet as a text file");
-    static final List<Command> ALL = List.of(REPLAY, NEXT, BEFORE, SAVE);
+    static final Command JOB = new Command(
+            "job-handed-in", Place.SHEET, "The job, larger", "J", "See the job as it would come out, part by part");
+    static final List<Command> ALL = List.of(REPLAY, JOB, NEXT, BEFORE, SAVE);
 
     interface Host extends SheetSummary.Host {
         void exercises();
@@ -45,6 +47,8 @@ final class SheetScreen implements Screen {
         Calibration calibration(String learner);
 
         void showSheet(Session session);
+
+        void showJob(Session session);
 
         void showReplay(Session session, SheetModel sheet, int step);
     }
@@ -73,13 +77,14 @@ final class SheetScreen implements Screen {
         board.setMovement(movement);
         Deed replay = new Deed(REPLAY, () -> host.showReplay(session, model, 0));
         Deed save = new Deed(SAVE, this::save);
-        deeds = List.of(replay, new Deed(NEXT, () -> step(+1)), new Deed(BEFORE, () -> step(-1)), save);
-        page = build(replay, save);
+        Deed job = new Deed(JOB, () -> host.showJob(session));
+        deeds = List.of(replay, job, new Deed(NEXT, () -> step(+1)), new Deed(BEFORE, () -> step(-1)), save);
+        page = build(replay, save, job);
         Commands.install(page, deeds);
         if (!rows.isEmpty()) open(0);
     }
 
-    private JPanel build(Deed replay, Deed save) {
+    private JPanel build(Deed replay, Deed save, Deed job) {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         JButton replayButton = Look.primary(new JButton(replay));
         replayButton.setName("replay");
@@ -96,7 +101,7 @@ final class SheetScreen implements Screen {
                 "[260:300:320,fill][400:560:,grow 3,fill][340:520:,grow 2,fill]",
                 "[grow,fill]"));
         body.add(
-                new SheetSummary(host, model, host.calibration(session.attempt().learner())).component(),
+                new SheetSummary(host, model, host.calibration(session.attempt().learner())).component(job),
                 "growy, hmin 0");
         body.add(findings(), "growy, hmin 0, wmin 0");
         body.add(evidence(), "growy, hmin 0, wmin 0");
@@ -116,7 +121,7 @@ final class SheetScreen implements Screen {
             column.add(head, "growx");
             for (SheetModel.Line finding : group.lines()) addRow(finding);
         }
-        JScrollPane scroll = column.scrolling();
+        JScrollPane scroll = column.scrollingBehindArrows();
         scroll.setName("findings");
         scroll.getAccessibleContext().setAccessibleName("Findings by board, worst first");
         card.add(scroll, "grow, hmin 0, wmin 0");

@@ -12,6 +12,7 @@ import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Look.Style;
 
 /** The mark sheet's left side: the job as it would come out, the total, the estimate beside it, and what it was judged by. */
@@ -34,7 +35,8 @@ final class SheetSummary {
         this.calibration = calibration;
     }
 
-    JComponent component() {
+    /** @param job leads to the job drawn larger */
+    JComponent component(Deed job) {
         Card card = new Card(new MigLayout("insets 4, fill", "[grow,fill]", "[grow,fill]"));
         Column column = new Column(new MigLayout("insets 14 16 16 16, gap 0, wrap 1", "[grow,fill]"));
         heading(column, "The job as it would come out", "0");
@@ -42,6 +44,10 @@ final class SheetSummary {
         picture.show(model);
         picture.getAccessibleContext().setAccessibleName("The job, each part with its verdict");
         column.add(picture, "growx, h 200lp!, wmin 0");
+        JButton larger = Look.link(new JButton(job));
+        larger.setText(job.command().word() + " →");
+        larger.setName("job");
+        column.add(larger, "growx 0, alignx left");
         JLabel total = Look.label(model.total(), Style.TITLE);
         total.setName("total");
         column.add(total, "gaptop 12, split 2, growx 0");

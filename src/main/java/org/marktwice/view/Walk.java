@@ -19,6 +19,7 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.feedback.OutcomeModel;
 import org.marktwice.feedback.ReplayModel;
 import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
@@ -28,11 +29,13 @@ import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.rulebook.Faulty;
 import org.marktwice.rulebook.Finding;
+import org.marktwice.rulebook.Outcome;
 import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
+import org.marktwice.view.bench.BenchScreen;
 import org.marktwice.view.desk.Desk;
 import org.marktwice.view.quiz.QuizRoom;
 
@@ -338,7 +341,29 @@ final class Walk
     private void showBench() {
         Running now = running;
         if (now == null) return;
-        window().show(new BenchCard(now.session(), figures, settings.movement(), this::toHandIn));
+        window().show(new BenchCard(
+                now.session(), figures, settings.movement(), new BenchScreen.Doors(this::toHandIn, this::seeJob)));
+    }
+
+    /** The job as it would come out so far; the same board is in hand afterwards. */
+    private void seeJob() {
+        Screen bench = screen();
+        session()
+                .ifPresent(s -> showJob(s, Outcome.shown(s.bench()), "as it stands now", "Back to the bench", () -> {
+                    showBench();
+                    if (bench instanceof BenchCard before && screen() instanceof BenchCard card)
+                        card.take(before.board());
+                }));
+    }
+
+    @Override
+    public void showJob(Session session) {
+        showJob(session, Outcome.Shown.TOLD, "as handed in", "Back to the mark sheet", () -> showSheet(session));
+    }
+
+    private void showJob(Session session, Outcome.Shown shown, String how, String back, Runnable leave) {
+        OutcomeModel outcome = OutcomeModel.of(session.situation(), shown);
+        window().show(new JobScreen(session.scenario().title(), how, outcome, figures, back, leave));
     }
 
     void toHandIn() {

@@ -74,6 +74,12 @@ final class AtTheWindow implements AutoCloseable {
         Strokes.pointing(robot, () -> window.button(button).click());
     }
 
+    /** Clicks whatever has this name. */
+    void clickOn(String name) {
+        java.awt.Component found = robot.finder().findByName(name, true);
+        Strokes.pointing(robot, () -> robot.click(found));
+    }
+
     void tool(String name) {
         Strokes.pointing(robot, () -> window.toggleButton("tool-" + name).click());
     }

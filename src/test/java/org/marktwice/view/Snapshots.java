@@ -88,10 +88,16 @@ public final class Snapshots {
             doDeed(window[0], BenchCommands.HINT);
         });
         shoot(window[0], "bench" + suffix);
+        SwingUtilities.invokeAndWait(() -> doDeed(window[0], BenchCommands.JOB));
+        shoot(window[0], "job-seen" + suffix);
+        SwingUtilities.invokeAndWait(() -> doDeed(window[0], JobScreen.LEAVE));
         SwingUtilities.invokeAndWait(walk::toHandIn);
         shoot(window[0], "hand-in" + suffix);
         SwingUtilities.invokeAndWait(() -> walk.handIn(Set.of("knot-clear-of-joint", "handed-pair"), Set.of("shelf")));
         shoot(window[0], "sheet" + suffix);
+        SwingUtilities.invokeAndWait(() -> doDeed(window[0], SheetScreen.JOB));
+        shoot(window[0], "job-told" + suffix);
+        SwingUtilities.invokeAndWait(() -> doDeed(window[0], JobScreen.LEAVE));
         SwingUtilities.invokeAndWait(() -> {
             Session session = walk.session().orElseThrow();
             walk.showReplay(session, SheetModel.of(session.situation()), 12);

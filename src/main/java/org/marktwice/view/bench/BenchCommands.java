@@ -95,6 +95,8 @@ public final class BenchCommands {
             bench("drawing", "Working drawing", "D", "Show or hide the working drawing and the parts");
     public static final Command JOINT =
             bench("joint", "Joints", "U", "Show the joints of the working drawing larger, one after the other");
+    public static final Command JOB =
+            bench("job", "The job", "F5", "See the job as it would come out with the choices made so far");
     public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
     public static final Command MENU =
             bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
@@ -131,6 +133,7 @@ public final class BenchCommands {
                             REDO,
                             DRAWING,
                             JOINT,
+                            JOB,
                             REPORT,
                             MENU,
                             HINT,

@@ -45,7 +45,7 @@ public final class BenchScreen extends JPanel {
     private final transient List<Deed> deeds = new ArrayList<>();
     private final transient Choosers chooser;
     private final transient Help help;
-    private final transient Runnable onHandIn;
+    private final transient Doors doors;
     private final transient Runnable follow = this::follow;
     private final BoardView boardView;
     private final UnrolledView unrolledView;
@@ -55,6 +55,7 @@ public final class BenchScreen extends JPanel {
     private final UnrolledPanel unrolledPanel;
     private final DrawingPanel drawing;
     private final PartsPanel parts;
+    private final WordButton job = new WordButton(BenchCommands.JOB, () -> run(BenchCommands.JOB));
     private final LinePanel line = new LinePanel();
     private final TwoViews split;
     private final JPanel right = new JPanel(new MigLayout(
@@ -75,14 +76,16 @@ public final class BenchScreen extends JPanel {
             Marker marker,
             String choice) {}
 
+    /** What leads away from the bench: handing in, and a look at the job as it would come out. */
+    public record Doors(Runnable handIn, Runnable job) {}
+
     /**
      * @param session the attempt that is worked on
      * @param cache where figures of the wood are kept
-     * @param onHandIn what follows when the learner wants to hand in
      */
-    public BenchScreen(Session session, FigureCache cache, Runnable onHandIn) {
+    public BenchScreen(Session session, FigureCache cache, Doors doors) {
         super(new BorderLayout());
-        this.onHandIn = onHandIn;
+        this.doors = doors;
         setName("bench");
         model = new BenchModel(session);
         boardView = new BoardView(cache);
@@ -152,7 +155,8 @@ public final class BenchScreen extends JPanel {
 
     private JComponent partsSheet() {
         Sheet sheet = new Sheet(new MigLayout("insets 12lp 16lp 6lp 16lp, gap 0 8lp, wrap 1, fill", "[grow,fill]"));
-        sheet.add(Look.quiet("PARTS", Look.Style.HEADING));
+        sheet.add(Look.quiet("PARTS", Look.Style.HEADING), "split 2, h 24lp!, growx, wmin 0");
+        sheet.add(job, "growx 0");
         JScrollPane scroll = new JScrollPane(
                 parts,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
@@ -203,13 +207,14 @@ public final class BenchScreen extends JPanel {
         add(BenchCommands.REDO, model::redo);
         add(BenchCommands.DRAWING, () -> showDrawing(!right.isVisible()));
         deeds.add(new Deed(BenchCommands.JOINT, this::showJoint, () -> drawing.hasDetails()));
+        add(BenchCommands.JOB, () -> help.job(doors.job()));
         add(BenchCommands.REPORT, this::report);
         add(BenchCommands.MENU, this::menuAtCaret);
         deeds.add(new Deed(BenchCommands.HINT, help::hint, help::mayHint));
         add(BenchCommands.ESTIMATE, help::estimate);
         deeds.add(new Deed(BenchCommands.NAME_SLIP, help::nameSlip, help::mayNameSlip));
         deeds.add(new Deed(BenchCommands.LESS_HELP, help::less, help::mayFade));
-        add(BenchCommands.HAND_IN, onHandIn);
+        add(BenchCommands.HAND_IN, doors.handIn());
     }
 
     private void add(Command command, Runnable does) {
@@ -376,6 +381,7 @@ public final class BenchScreen extends JPanel {
         unrolledPanel.refresh();
         drawing.refresh();
         parts.refresh();
+        job.setVisible(help.maySeeJob());
     }
 
     @Override

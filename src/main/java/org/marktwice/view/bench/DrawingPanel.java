@@ -55,9 +55,10 @@ final class DrawingPanel extends Sheet {
         joints = new WordButton(BenchCommands.JOINT, onJoint);
         painter = new IsometricPainter(new SurfacePainter(Figures.live(cache, this::repaint), Style.BODY.font()));
         setName("drawing");
-        add(head, "wmin 0");
-        add(joints);
-        add(page, "span 2, hmin 0, wmin 0, grow");
+        // each in its own cell: where there is no joint to show, its word takes no room
+        add(head, "cell 0 0, wmin 0");
+        add(joints, "cell 1 0");
+        add(page, "cell 0 1, span 2, hmin 0, wmin 0, grow");
         joints.setVisible(hasDetails());
         page.addMouseListener(new MouseAdapter() {
             @Override

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.marktwice.bench.Action;
 import org.marktwice.rulebook.Hints;
+import org.marktwice.rulebook.Outcome;
 import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.SlipWords;
 import org.marktwice.scenario.Practice;
@@ -57,6 +58,24 @@ final class Help {
                         + " and settle it: the mark sheet sets what comes beside it."));
             }
         });
+    }
+
+    boolean maySeeJob() {
+        return Outcome.shown(model.session().bench()) != Outcome.Shown.NOTHING;
+    }
+
+    /** Goes to the job as it would come out, or says why it isn't to be seen yet. */
+    void job(Runnable door) {
+        if (maySeeJob()) {
+            door.run();
+            return;
+        }
+        boolean examined = model.session().bench().guidance() == Practice.Guidance.EXAMINATION;
+        model.say(
+                Note.refused(
+                        examined
+                                ? "An examination: the job is shown with the mark sheet, once your teacher has given it"
+                                : "Here the job is shown with the mark sheet; until then picture it yourself, as at the bench"));
     }
 
     boolean mayNameSlip() {

@@ -11,6 +11,7 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.Tool;
 import org.marktwice.fit.TrueLine;
+import org.marktwice.rulebook.Outcome;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.Commands.Command;
@@ -95,6 +96,9 @@ final class PointerMenu {
         }
         if (model.board().setAside().isEmpty()) {
             add(BenchCommands.SET_ASIDE, " …", () -> run.accept(BenchCommands.SET_ASIDE));
+        }
+        if (Outcome.shown(model.session().bench()) != Outcome.Shown.NOTHING) {
+            add(BenchCommands.JOB, " as it would come out", () -> run.accept(BenchCommands.JOB));
         }
         add(BenchCommands.REPORT, "", () -> run.accept(BenchCommands.REPORT));
     }

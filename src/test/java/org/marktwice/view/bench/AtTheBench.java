@@ -33,6 +33,7 @@ final class AtTheBench implements AutoCloseable {
     private final Robot robot;
     private final FigureCache cache;
     private int handedIn;
+    private int jobs;
 
     AtTheBench(Session session) {
         this.session = session;
@@ -44,7 +45,7 @@ final class AtTheBench implements AutoCloseable {
         BenchScreen[] made = new BenchScreen[1];
         JFrame frame = GuiActionRunner.execute(() -> {
             Look.install(false, 1);
-            made[0] = new BenchScreen(session, cache, () -> handedIn++);
+            made[0] = new BenchScreen(session, cache, new BenchScreen.Doors(() -> handedIn++, () -> jobs++));
             made[0].setMovement(false);
             JFrame f = new JFrame("bench");
             f.setContentPane(made[0]);

@@ -1,0 +1,120 @@
+package org.marktwice.view;
+
+import java.awt.BasicStroke;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.feedback.OutcomeModel;
+import org.marktwice.picture.AssembledJob;
+import org.marktwice.picture.AssembledPainter;
+import org.marktwice.picture.FigureCache;
+import org.marktwice.picture.Figures;
+import org.marktwice.picture.Ink;
+import org.marktwice.picture.SurfacePainter;
+import org.marktwice.rulebook.OutcomeWords.Line;
+import org.marktwice.rulebook.Verdict;
+import org.marktwice.view.Look.Style;
+
+/** The job put together from its boards, with a sign at whatever is amiss. */
+final class AssembledPane extends JComponent {
+    private static final long serialVersionUID = 1L;
+    private static final int SIGN = 14;
+
+    private final transient OutcomeModel model;
+    private final transient List<AssembledJob.Piece> pieces;
+    private final transient AssembledPainter painter;
+    private transient AssembledJob job;
+    private transient @Nullable Line chosen;
+    private int corner;
+
+    AssembledPane(OutcomeModel model, FigureCache figures) {
+        this.model = model;
+        this.pieces = model.pieces();
+        this.painter =
+                new AssembledPainter(new SurfacePainter(Figures.live(figures, this::repaint), Style.BODY.font()));
+        this.job = AssembledJob.of(pieces, 0);
+        setName("assembled");
+    }
+
+    int corner() {
+        return corner;
+    }
+
+    void walkTo(int next) {
+        if (Math.floorMod(next, AssembledJob.CORNERS) == corner) return;
+        corner = Math.floorMod(next, AssembledJob.CORNERS);
+        job = AssembledJob.of(pieces, corner);
+        repaint();
+    }
+
+    void choose(Line line) {
+        chosen = line;
+        repaint();
+    }
+
+    private Rectangle2D area() {
+        int margin = Look.px(20);
+        return new Rectangle2D.Double(margin, margin, getWidth() - 2.0 * margin, getHeight() - 2.0 * margin);
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Rectangle2D area = area();
+        if (area.getWidth() <= 0 || area.getHeight() <= 0) return;
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        Line line = chosen;
+        painter.paint(g, job, pieces, line == null ? List.of() : model.picks(line), area, Look.palette());
+        for (Line one : model.lines()) {
+            if (one.joint() != null && (one.verdict() == Verdict.WRONG || one.verdict() == Verdict.CLOSE)) {
+                sign(g, one, area);
+            }
+        }
+        g.dispose();
+    }
+
+    private void sign(Graphics2D g, Line line, Rectangle2D area) {
+        Verdict verdict = line.verdict();
+        String joint = line.joint();
+        if (verdict == null || joint == null) return;
+        double side = Look.px(SIGN);
+        double r = side * 0.85;
+        Rectangle2D place = job.outline(model.place(joint), area).getBounds2D();
+        Point2D at = new Point2D.Double(place.getCenterX(), Math.max(area.getMinY(), place.getMinY() - r));
+        Ellipse2D disc = new Ellipse2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r);
+        g.setColor(Look.colour(Ink.PANEL));
+        g.fill(disc);
+        g.setColor(Look.colour(Ink.of(verdict)));
+        g.setStroke(new BasicStroke(line.equals(chosen) ? Look.px(2) : Look.px(1)));
+        g.draw(disc);
+        double inner = side * 0.8;
+        new Sign(verdict).paint(g, at.getX() - inner / 2, at.getY() - inner / 2, inner);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Look.px(700), Look.px(560));
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.ICON;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}
