@@ -90,8 +90,7 @@ class OutcomeTest {
                 if (part.basis() == Outcome.Basis.LINES || isAstray(outcome, part)) continue;
                 assertThat(part.pressing(String.valueOf(found.subject().joint())))
                         .as(found.toString())
-                        .hasValueSatisfying(n -> assertThat(n.clearance())
-                                .isEqualTo(measured.value()));
+                        .hasValueSatisfying(n -> assertThat(n.clearance()).isEqualTo(measured.value()));
             }
         }
     }
