@@ -5,7 +5,6 @@ import org.joml.Vector3d;
 import org.joml.Vector3dc;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
-import org.marktwice.timber.Size;
 import org.marktwice.timber.Surface;
 
 /**
@@ -40,30 +39,44 @@ public record Placing(Drawing drawing, Part part, Board board, Turn turn, Trim t
 
     /** A point of the board's frame in the job's. */
     public Vector3d toJob(Vector3dc point) {
-        return turn.rotation()
-                .transform(point.sub(anchor(), new Vector3d()))
-                .add(part.box().centre());
+        Vector3dc centre = part.box().centre();
+        Vector3d there = new Vector3d();
+        for (int axis = 0; axis < 3; axis++) {
+            Direction along = turn.along(axis);
+            int to = along.axis();
+            there.setComponent(to, centre.get(to) + along.sign() * (point.get(axis) - anchor(axis)));
+        }
+        return there;
     }
 
     /** A point of the job's frame in the board's. */
     public Vector3d toBoard(Vector3dc point) {
-        return turn.rotation()
-                .transformTranspose(point.sub(part.box().centre(), new Vector3d()))
-                .add(anchor());
+        return toBoard(point, part.box().centre());
+    }
+
+    private Vector3d toBoard(Vector3dc point, Vector3dc centre) {
+        Vector3d there = new Vector3d();
+        for (int axis = 0; axis < 3; axis++) {
+            Direction along = turn.along(axis);
+            int from = along.axis();
+            there.setComponent(axis, anchor(axis) + along.sign() * (point.get(from) - centre.get(from)));
+        }
+        return there;
     }
 
     public Box toBoard(Box job) {
-        return Box.between(toBoard(job.min()), toBoard(job.max()));
+        Vector3dc centre = part.box().centre();
+        return Box.between(toBoard(job.min(), centre), toBoard(job.max(), centre));
     }
 
     public Box toJob(Box inBoard) {
         return Box.between(toJob(inBoard.min()), toJob(inBoard.max()));
     }
 
-    /** The point of the board that comes to lie at the middle of the part. */
-    private Vector3d anchor() {
-        Size size = board.size();
-        double x = off(Surface.END_1) + part.size().length() / 2;
-        return new Vector3d(x, size.width() / 2, size.thickness() / 2);
+    /** A coordinate of the point of the board that comes to lie at the middle of the part. */
+    private double anchor(int axis) {
+        return axis == 0
+                ? off(Surface.END_1) + part.size().length() / 2
+                : board.size().along(axis) / 2;
     }
 }

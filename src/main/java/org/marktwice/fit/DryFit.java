@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.joml.Vector3d;
@@ -34,6 +35,7 @@ public final class DryFit {
     private final Map<String, Vector3d> moved = new LinkedHashMap<>();
     private final List<JointFit> joints;
     private final Making making;
+    private final FitWorkings workings;
 
     /**
      * How the lines were struck, and what the wood has done since.
@@ -64,19 +66,23 @@ public final class DryFit {
     /** Surfaces of two joined parts that are drawn in one plane. @param step by how much the second stands out */
     public record Step(Joint joint, String one, String other, Direction looks, double step) {}
 
-    private DryFit(Making making) {
+    /** A joint as its two parts were set out for it. A share is null while there is no board. */
+    private record Joined(
+            Joint joint,
+            JointFit.State state,
+            JointFit.@Nullable Share in,
+            JointFit.@Nullable Share takes,
+            List<Seat> seats) {}
+
+    private DryFit(Making making, Map<String, Made> made, FitWorkings workings) {
         this.making = making;
+        this.workings = workings;
         this.drawing = making.bench().scenario().drawing();
-        this.made = made(making);
-        Map<Joint, List<Seat>> seats = new LinkedHashMap<>();
-        for (Joint joint : drawing.joints()) {
-            if (state(joint) == JointFit.State.TOGETHER) seats.put(joint, Seats.of(drawing, joint));
-        }
+        this.made = made;
+        List<Joined> joined = drawing.joints().stream().map(this::joined).toList();
         for (String part : made.keySet()) moved.put(part, new Vector3d());
-        for (int axis = 0; axis < 3; axis++) settle(axis, seats);
-        this.joints = drawing.joints().stream()
-                .map(j -> fit(j, seats.getOrDefault(j, List.of())))
-                .toList();
+        for (int axis = 0; axis < 3; axis++) settle(axis, joined);
+        this.joints = joined.stream().map(this::fit).toList();
     }
 
     /** As an exact hand with true tools struck the lines. */
@@ -85,45 +91,70 @@ public final class DryFit {
     }
 
     public static DryFit of(Bench bench, Hand hand, Tools tools) {
-        return new DryFit(new Making(bench, hand, tools, null));
+        FitWorkings workings = new FitWorkings(bench.scenario().drawing());
+        Making making = new Making(bench, hand, tools, null);
+        return new DryFit(making, made(making, workings), workings);
+    }
+
+    /**
+     * As an exact hand with true tools struck the lines, without working out anew what is known.
+     *
+     * @param setOut how a board was set out that lies so
+     */
+    public static DryFit of(Bench bench, FitWorkings workings, BiFunction<Placing, BoardState, SetOut> setOut) {
+        Making making = new Making(bench, Hand.EXACT, Tools.TRUE, null);
+        return new DryFit(
+                making, made(bench, (lies, state) -> new Made(setOut.apply(lies, state), Made.Grown.NOT)), workings);
     }
 
     /** The same job after it has stood in a room until its wood had settled. */
     public DryFit in(Climate room) {
         double moisture = room.settledMoisture();
-        return new DryFit(new Making(making.bench(), making.hand(), making.tools(), board -> moisture));
+        Making later = new Making(making.bench(), making.hand(), making.tools(), board -> moisture);
+        return new DryFit(later, made(later, workings), workings);
     }
 
-    private static Map<String, Made> made(Making making) {
-        Map<String, Made> all = new LinkedHashMap<>();
+    private static Map<String, Made> made(Making making, FitWorkings workings) {
         Bench bench = making.bench();
+        ToDoubleFunction<Board> moistures = making.moistures();
+        return made(bench, (lies, state) -> {
+            TrueLines lines = TrueLines.of(bench, state, making.hand(), making.tools());
+            Made.Grown grown = moistures == null
+                    ? Made.Grown.NOT
+                    : Movement.grown(state.board(), moistures.applyAsDouble(state.board()));
+            return new Made(SetOut.of(lies, state, lines, workings), grown);
+        });
+    }
+
+    private static Map<String, Made> made(Bench bench, BiFunction<Placing, BoardState, Made> making) {
+        Map<String, Made> all = new LinkedHashMap<>();
         for (Part part : bench.scenario().drawing().parts()) {
             for (BoardState state : bench.namedAs(part)) {
                 Optional<Placing> placing = bench.placing(state);
                 if (placing.isEmpty() || all.containsKey(part.id())) continue;
-                TrueLines lines = TrueLines.of(bench, state, making.hand(), making.tools());
-                ToDoubleFunction<Board> moistures = making.moistures();
-                Made.Grown grown = moistures == null
-                        ? Made.Grown.NOT
-                        : Movement.grown(state.board(), moistures.applyAsDouble(state.board()));
-                all.put(part.id(), new Made(SetOut.of(placing.get(), state, lines), grown));
+                all.put(part.id(), making.apply(placing.get(), state));
             }
         }
         return all;
     }
 
-    private JointFit.State state(Joint joint) {
+    private Joined joined(Joint joint) {
         Made in = made.get(joint.in());
         Made takes = made.get(joint.takes());
-        if (in == null || takes == null) return JointFit.State.NO_BOARD;
-        JointFit.Share one = share(in, joint);
-        JointFit.Share other = share(takes, joint);
+        JointFit.Share one = in == null ? null : share(in, joint);
+        JointFit.Share other = takes == null ? null : share(takes, joint);
+        if (in == null || takes == null || one == null || other == null) {
+            return new Joined(joint, JointFit.State.NO_BOARD, one, other, List.of());
+        }
+        List<Seat> seats = workings.seats(joint);
         boolean open = one.missing() + other.missing() > 0
-                || Seats.of(drawing, joint).stream()
+                || seats.stream()
                         .anyMatch(s -> in.at(s, s.inBelow()).isEmpty()
                                 || takes.at(s, !s.inBelow()).isEmpty());
-        if (open) return JointFit.State.NOT_SET_OUT;
-        return one.misplaced() + other.misplaced() > 0 ? JointFit.State.WRONG_SIDE : JointFit.State.TOGETHER;
+        if (open) return new Joined(joint, JointFit.State.NOT_SET_OUT, one, other, List.of());
+        return one.misplaced() + other.misplaced() > 0
+                ? new Joined(joint, JointFit.State.WRONG_SIDE, one, other, List.of())
+                : new Joined(joint, JointFit.State.TOGETHER, one, other, seats);
     }
 
     private static JointFit.Share share(Made made, Joint joint) {
@@ -139,23 +170,23 @@ public final class DryFit {
         return new JointFit.Share(made.board().id(), off, missing, elsewhere ? Math.max(1, misplaced) : misplaced);
     }
 
-    private void settle(int axis, Map<Joint, List<Seat>> seats) {
+    private void settle(int axis, List<Joined> joined) {
         List<String> parts = List.copyOf(made.keySet());
         double[] drawn = parts.stream().mapToDouble(p -> drawn(need(p), axis)).toArray();
         Settling settling = new Settling(drawn);
-        seats.forEach((joint, all) -> {
-            for (Seat seat : all) {
+        for (Joined one : joined) {
+            int in = parts.indexOf(one.joint().in());
+            int takes = parts.indexOf(one.joint().takes());
+            for (Seat seat : one.seats()) {
                 if (seat.axis() != axis) continue;
-                int in = parts.indexOf(joint.in());
-                int takes = parts.indexOf(joint.takes());
                 boolean peg = seat.kind() == Seat.Kind.PEGGED;
                 settling.seat(
                         seat.inBelow() ? in : takes,
                         seat.inBelow() ? takes : in,
-                        open(joint, seat).tight(),
+                        open(one.joint(), seat).tight(),
                         peg);
             }
-        });
+        }
         double[] to = settling.moved();
         for (int i = 0; i < to.length; i++) moved(parts.get(i)).setComponent(axis, to[i]);
     }
@@ -195,15 +226,13 @@ public final class DryFit {
 
     private record Apart(double tight, double wide) {}
 
-    private JointFit fit(Joint joint, List<Seat> seats) {
-        Made in = made.get(joint.in());
-        Made takes = made.get(joint.takes());
+    private JointFit fit(Joined one) {
         return new JointFit(
-                joint,
-                state(joint),
-                seats.stream().map(s -> fit(joint, s)).toList(),
-                in == null ? null : share(in, joint),
-                takes == null ? null : share(takes, joint));
+                one.joint(),
+                one.state(),
+                one.seats().stream().map(s -> fit(one.joint(), s)).toList(),
+                one.in(),
+                one.takes());
     }
 
     private JointFit.SeatFit fit(Joint joint, Seat seat) {

@@ -2,7 +2,7 @@ package org.marktwice.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -60,36 +60,46 @@ public final class SetOut {
     private final Placing placing;
     private final BoardState state;
     private final List<TrueLine> lines;
+    private final List<CutSide> sides;
     private final List<Marked> marked;
 
-    private SetOut(Placing placing, BoardState state, List<TrueLine> lines, boolean byWaste) {
+    private SetOut(Placing placing, BoardState state, List<TrueLine> lines, List<CutSide> sides, boolean byWaste) {
         this.placing = placing;
         this.state = state;
         this.lines = lines;
-        List<CutSide> sides = CutSides.of(placing);
-        Map<CutSide, TrueLine> chosen = new HashMap<>();
-        List<CutSide> left = new ArrayList<>(sides);
+        this.sides = sides;
+        @Nullable TrueLine[] chosen = new TrueLine[sides.size()];
+        boolean[] byShading = new boolean[sides.size()];
         if (byWaste) {
-            Map<CutSide, TrueLine> near = new HashMap<>();
-            nearest(left, near);
-            for (CutSide side : sides) {
-                if (isClear(like(side, sides), near)) continue;
-                named(side, sides).ifPresent(l -> chosen.put(side, l));
+            @Nullable TrueLine[] near = new TrueLine[sides.size()];
+            nearest(near);
+            for (int i = 0; i < chosen.length; i++) {
+                if (!isClear(sides.get(i), near))
+                    chosen[i] = named(sides.get(i)).orElse(null);
+                byShading[i] = chosen[i] != null;
             }
-            left.removeIf(chosen::containsKey);
         }
-        nearest(left, chosen);
-        left.forEach(side -> chosen.computeIfPresent(side, (s, line) -> firstStruck(s, line, sides)));
-        this.marked = sides.stream().map(s -> marked(s, chosen.get(s))).toList();
+        nearest(chosen);
+        List<Marked> all = new ArrayList<>(sides.size());
+        for (int i = 0; i < chosen.length; i++) {
+            CutSide side = sides.get(i);
+            TrueLine line = chosen[i];
+            all.add(marked(side, line == null || byShading[i] ? line : firstStruck(side, line)));
+        }
+        this.marked = List.copyOf(all);
     }
 
     public static SetOut of(Placing placing, BoardState state, TrueLines lines) {
-        return new SetOut(placing, state, lines.all(), true);
+        return new SetOut(placing, state, lines.all(), CutSides.of(placing), true);
+    }
+
+    public static SetOut of(Placing placing, BoardState state, TrueLines lines, FitWorkings workings) {
+        return new SetOut(placing, state, lines.all(), workings.sides(placing), true);
     }
 
     /** With each side's nearest line, whatever was shaded. */
-    public static SetOut nearest(Placing placing, BoardState state, List<TrueLine> lines) {
-        return new SetOut(placing, state, lines, false);
+    public SetOut nearest() {
+        return new SetOut(placing, state, lines, sides, false);
     }
 
     public Placing placing() {
@@ -112,7 +122,11 @@ public final class SetOut {
 
     /** The sides of one joint's cut. */
     public List<Marked> marked(String joint) {
-        return marked.stream().filter(m -> joint.equals(m.side().joint())).toList();
+        List<Marked> own = new ArrayList<>();
+        for (Marked m : marked) {
+            if (m.isFor(joint)) own.add(m);
+        }
+        return own;
     }
 
     /** Whether every side of a joint's cut has its line. */
@@ -157,11 +171,14 @@ public final class SetOut {
         return lines.stream().filter(l -> !used.contains(l.step())).toList();
     }
 
-    /** Whether these sides of one joint all have a line near them, in their own order; then shading says nothing more. */
-    private static boolean isClear(List<CutSide> like, Map<CutSide, TrueLine> near) {
+    /**
+     * Whether the sides of the same joint along the same axis all have a line near them, in their own order; then shading
+     * says nothing more.
+     */
+    private boolean isClear(CutSide side, @Nullable TrueLine[] near) {
         double last = Double.NEGATIVE_INFINITY;
-        for (CutSide side : like) {
-            TrueLine line = near.get(side);
+        for (CutSide like : like(side)) {
+            TrueLine line = near[sides.indexOf(like)];
             if (line == null || line.middle() < last) return false;
             last = line.middle();
         }
@@ -169,15 +186,17 @@ public final class SetOut {
     }
 
     /** The sides of the same joint along the same axis, from low to high. */
-    private static List<CutSide> like(CutSide side, List<CutSide> all) {
-        return all.stream()
-                .filter(s -> Objects.equals(side.joint(), s.joint()) && s.axis() == side.axis())
-                .sorted(Comparator.comparingDouble(CutSide::at))
-                .toList();
+    private List<CutSide> like(CutSide side) {
+        List<CutSide> like = new ArrayList<>();
+        for (CutSide s : sides) {
+            if (s.axis() == side.axis() && Objects.equals(side.joint(), s.joint())) like.add(s);
+        }
+        like.sort(Comparator.comparingDouble(CutSide::at));
+        return like;
     }
 
     /** The line that the joint's waste was shaded to at this side. */
-    private Optional<TrueLine> named(CutSide side, List<CutSide> all) {
+    private Optional<TrueLine> named(CutSide side) {
         if (side.joint() == null) return Optional.empty();
         Set<Integer> steps = new HashSet<>();
         for (Done<Action.Waste> waste : wastes(side.joint())) {
@@ -188,7 +207,7 @@ public final class SetOut {
                 .filter(l -> steps.contains(l.step()) && l.axis() == side.axis())
                 .sorted(Comparator.comparingDouble(TrueLine::middle))
                 .toList();
-        List<CutSide> like = like(side, all);
+        List<CutSide> like = like(side);
         // both lines of a cut that lies between two: in their order, wherever they are
         if (like.size() == named.size()) return Optional.of(named.get(like.indexOf(side)));
         if (like.size() > 1) return Optional.empty();
@@ -196,48 +215,68 @@ public final class SetOut {
         return named.stream().min(Comparator.comparingDouble(l -> Math.abs(l.middle() - side.at())));
     }
 
-    /** Each side takes the nearest line that no other side of its joint has, the nearest pair first. */
-    private void nearest(List<CutSide> sides, Map<CutSide, TrueLine> chosen) {
-        record Pair(CutSide side, TrueLine line, double apart) {}
+    /**
+     * Each side that has no line yet takes the nearest one that no other side of its joint has, the nearest pair first.
+     *
+     * @param chosen the line of each side; null where there is none
+     */
+    private void nearest(@Nullable TrueLine[] chosen) {
+        record Pair(int side, TrueLine line, double apart) {}
         List<Pair> pairs = new ArrayList<>();
-        for (CutSide side : sides) {
+        for (int i = 0; i < chosen.length; i++) {
+            CutSide side = sides.get(i);
+            if (chosen[i] != null) continue;
             for (TrueLine line : lines) {
                 double apart = Math.abs(line.measured() - side.at());
                 if (line.axis() != side.axis() || apart > REACH) continue;
                 // a line on the wrong surface is taken only where there is no other
-                pairs.add(new Pair(side, line, side.shows().contains(line.on()) ? apart : apart + REACH));
+                pairs.add(new Pair(i, line, side.shows().contains(line.on()) ? apart : apart + REACH));
             }
         }
         pairs.sort(Comparator.comparingDouble(Pair::apart));
         for (Pair pair : pairs) {
-            if (chosen.containsKey(pair.side()) || taken(pair.side(), pair.line(), chosen)) continue;
-            chosen.put(pair.side(), pair.line());
+            boolean free = chosen[pair.side()] == null && !taken(sides.get(pair.side()), pair.line(), chosen);
+            if (free) chosen[pair.side()] = pair.line();
         }
     }
 
     /** Of one line squared round, the one that the others were carried on from. */
-    private TrueLine firstStruck(CutSide side, TrueLine line, List<CutSide> all) {
-        return lines.stream()
-                .filter(l -> all.stream()
-                        .noneMatch(s -> s.axis() == side.axis()
-                                && Math.abs(s.at() - l.measured()) < Math.abs(side.at() - l.measured())))
-                .filter(l -> l.axis() == side.axis() && Math.abs(l.middle() - line.middle()) <= ROUND)
-                .filter(l -> side.shows().contains(l.on()) || l.on() == line.on())
-                .min(Comparator.comparingInt(TrueLine::step))
-                .orElse(line);
+    private TrueLine firstStruck(CutSide side, TrueLine line) {
+        TrueLine first = line;
+        boolean found = false;
+        for (TrueLine l : lines) {
+            boolean same = l.axis() == side.axis()
+                    && Math.abs(l.middle() - line.middle()) <= ROUND
+                    && (side.shows().contains(l.on()) || l.on() == line.on());
+            if (!same || found && l.step() >= first.step() || isNearerToAnother(side, l)) continue;
+            first = l;
+            found = true;
+        }
+        return first;
+    }
+
+    private boolean isNearerToAnother(CutSide side, TrueLine line) {
+        double own = Math.abs(side.at() - line.measured());
+        for (CutSide s : sides) {
+            if (s.axis() == side.axis() && Math.abs(s.at() - line.measured()) < own) return true;
+        }
+        return false;
     }
 
     /** Whether another side that lies elsewhere has this line, or one squared round from it. */
-    private static boolean taken(CutSide side, TrueLine line, Map<CutSide, TrueLine> chosen) {
-        return chosen.entrySet().stream()
-                .anyMatch(e -> e.getKey().axis() == side.axis()
-                        && Math.abs(e.getKey().at() - side.at()) > ROUND
-                        && Math.abs(e.getValue().middle() - line.middle()) <= ROUND);
+    private boolean taken(CutSide side, TrueLine line, @Nullable TrueLine[] chosen) {
+        for (int i = 0; i < chosen.length; i++) {
+            CutSide other = sides.get(i);
+            TrueLine has = chosen[i];
+            boolean elsewhere = other.axis() == side.axis() && Math.abs(other.at() - side.at()) > ROUND;
+            if (has != null && elsewhere && Math.abs(has.middle() - line.middle()) <= ROUND) return true;
+        }
+        return false;
     }
 
     private Marked marked(CutSide side, @Nullable TrueLine line) {
         if (line == null) return new Marked(side, null, List.of());
-        Map<Surface, TrueLine> round = new HashMap<>();
+        Map<Surface, TrueLine> round = new EnumMap<>(Surface.class);
         for (TrueLine other : lines) {
             double apart = Math.abs(other.middle() - line.middle());
             if (other.axis() != side.axis() || apart > ROUND || !side.shows().contains(other.on())) continue;
@@ -245,11 +284,8 @@ public final class SetOut {
             if (nearer == null || apart < Math.abs(nearer.middle() - line.middle())) round.put(other.on(), other);
         }
         round.put(line.on(), line);
-        return new Marked(
-                side,
-                line,
-                round.values().stream()
-                        .sorted(Comparator.comparingInt(TrueLine::step))
-                        .toList());
+        List<TrueLine> inOrder = new ArrayList<>(round.values());
+        inOrder.sort(Comparator.comparingInt(TrueLine::step));
+        return new Marked(side, line, inOrder);
     }
 }

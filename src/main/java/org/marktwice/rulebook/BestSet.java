@@ -83,7 +83,7 @@ final class BestSet implements Rule {
         Object[] gains = gains(chosen, best).toArray();
         Found found = Found.by(this, Subject.JOB);
         Optional<Phrase> better = instead(chosen, best);
-        better.ifPresent(found::instead);
+        better.ifPresent(b -> found.instead(() -> b));
         if (chosen.supplied() < best.supplied()) {
             return found.measured(chosen.supplied(), "count", best.supplied()).wrong("says.wrong-supplied", gains);
         }

@@ -2,7 +2,6 @@ package org.marktwice.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.marktwice.advice.Option;
 import org.marktwice.rulebook.Finding.Evidence;
 import org.marktwice.scenario.Stage;
@@ -35,18 +34,20 @@ final class BestTurn implements Rule {
     public List<Finding> judge(Situation situation) {
         List<Finding> findings = new ArrayList<>();
         for (Place place : Place.all(situation)) {
-            for (Place.Lying lying : place.lying()) judge(situation, lying).ifPresent(findings::add);
+            for (Place.Lying lying : place.lying()) {
+                findings.addAll(situation.asItLies(this, lying, () -> judge(situation, lying)));
+            }
             if (place.isOpen() && place.hasKnotsNearCuts(situation)) findings.add(place.open(this, "says.open"));
         }
         return findings;
     }
 
-    private Optional<Finding> judge(Situation situation, Place.Lying lying) {
+    private List<Finding> judge(Situation situation, Place.Lying lying) {
         Option chosen = situation.judged(lying.placing());
-        if (chosen.nearest().isEmpty()) return Optional.empty();
-        return situation
-                .best(lying.state().board(), lying.placing().part())
-                .map(best -> finding(situation, lying, chosen, best));
+        if (chosen.nearest().isEmpty()) return List.of();
+        return situation.best(lying.state().board(), lying.placing().part()).stream()
+                .map(best -> finding(situation, lying, chosen, best))
+                .toList();
     }
 
     private Finding finding(Situation situation, Place.Lying lying, Option chosen, Option best) {
@@ -55,7 +56,7 @@ final class BestTurn implements Rule {
                 .at(lying.step())
                 .measured(chosen.clearance(), "mm", best.clearance())
                 .showing(evidence(situation, lying))
-                .instead(Remedy.turn(lying.placing(), best));
+                .instead(() -> Remedy.turn(lying.placing(), best));
         boolean asGood = chosen.clearance() >= best.clearance() - AS_GOOD;
         double share = chosen.clearance() / Math.max(best.clearance(), AS_GOOD);
         if (chosen.clear()) {

@@ -56,11 +56,19 @@ final class ChoiceOfSurface implements Rule {
 
     private Finding judge(Workpiece w) {
         Board board = w.board();
-        Found found = Found.by(this, w);
         Optional<Mark> marked = w.faceSide().filter(m -> board.isBroad(m.on()));
-        if (marked.isEmpty()) return found.open("says.open", "board", board.id());
+        if (marked.isEmpty()) return Found.by(this, w).open("says.open", "board", board.id());
         Surface chosen = marked.get().on();
-        found.at(marked.get().step()).showing(chosen);
+        List<Object> all = List.of(board.id(), Optional.ofNullable(w.part()).map(Part::id), chosen);
+        return w.situation()
+                .asFrom(this, all, () -> List.of(judge(w, chosen)))
+                .get(0)
+                .at(marked.get().step());
+    }
+
+    private Finding judge(Workpiece w, Surface chosen) {
+        Board board = w.board();
+        Found found = Found.by(this, w).showing(chosen);
         List<Surface> left = left(w);
         if (left.isEmpty()) return found.sound("says.none-left", "board", board.id(), "on", chosen);
         if (left.contains(chosen) && left.size() == 1) {

@@ -55,8 +55,8 @@ final class CupWithinLimit implements Rule {
         for (Place place : Place.all(situation)) {
             place.lying().stream()
                     .filter(l -> !l.placing().board().isSheet())
-                    .map(l -> finding(situation, l))
-                    .forEach(findings::add);
+                    .map(l -> situation.asItLies(this, l, () -> List.of(finding(situation, l))))
+                    .forEach(findings::addAll);
             if (place.mightBe().stream().anyMatch(b -> !b.board().isSheet())) {
                 findings.add(place.open(this, "says.open"));
             }
@@ -84,7 +84,7 @@ final class CupWithinLimit implements Rule {
         };
         found.showing(whole.get().face()).measured(cup, "mm", clear);
         Optional<Phrase> flatter = flatter(situation, lying.placing(), cup);
-        flatter.ifPresent(found::instead);
+        flatter.ifPresent(better -> found.instead(() -> better));
         if (cup > ratio.poorLimit(width)) {
             if (flatter.isEmpty()) found.instead("better.set-aside", "board", lying.board());
             return found.wrong("says.wrong", values);

@@ -40,7 +40,14 @@ final class EndsAndArrisesSound implements Rule {
     public List<Finding> judge(Situation situation) {
         List<Finding> findings = new ArrayList<>();
         for (Place place : Place.all(situation)) {
-            for (Place.Lying lying : place.lying()) judge(situation, lying).ifPresent(findings::add);
+            for (Place.Lying lying : place.lying()) {
+                Optional<Arris> marked = markedArris(lying.state());
+                findings.addAll(situation.asItLies(
+                        this,
+                        lying,
+                        marked.map(a -> List.of(a.one(), a.other())),
+                        () -> judge(situation, lying, marked).stream().toList()));
+            }
             if (place.mightBe().stream().anyMatch(b -> !dead(b.board()).isEmpty())) {
                 findings.add(place.open(this, "says.open"));
             }
@@ -56,17 +63,16 @@ final class EndsAndArrisesSound implements Rule {
                 .toList();
     }
 
-    private Optional<Finding> judge(Situation situation, Place.Lying lying) {
+    private Optional<Finding> judge(Situation situation, Place.Lying lying, Optional<Arris> marked) {
         Box finished = lying.placing().partInBoard();
         List<KnotBody> inPart = dead(lying.state().board()).stream()
                 .filter(b -> b.clearance(finished) <= Keeps.TOLERANCE)
                 .toList();
         if (inPart.isEmpty()) return Optional.empty();
-        return acrossArris(lying, inPart).or(() -> nearestEnd(situation, lying, inPart));
+        return acrossArris(lying, marked, inPart).or(() -> nearestEnd(situation, lying, inPart));
     }
 
-    private Optional<Finding> acrossArris(Place.Lying lying, List<KnotBody> dead) {
-        Optional<Arris> marked = markedArris(lying.state());
+    private Optional<Finding> acrossArris(Place.Lying lying, Optional<Arris> marked, List<KnotBody> dead) {
         if (marked.isEmpty()) return Optional.empty();
         Box line = line(lying.placing(), marked.get());
         return dead.stream()

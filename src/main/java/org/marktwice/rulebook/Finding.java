@@ -30,6 +30,11 @@ public record Finding(
         Phrase says,
         @Nullable Phrase instead) {
 
+    /** The same, decided by another action. */
+    Finding at(@Nullable Integer decidingStep) {
+        return new Finding(rule, subject, verdict, credit, measured, evidence, decidingStep, says, instead);
+    }
+
     /** Board, part and joint ids, each where it applies. */
     public record Subject(
             @Nullable String board,
@@ -74,7 +79,7 @@ public record Finding(
      */
     public record Phrase(String key, Map<String, Object> values) {
         public Phrase {
-            values = Map.copyOf(values);
+            values = values instanceof Pairs ? values : Map.copyOf(values);
         }
 
         public static Phrase of(String key) {

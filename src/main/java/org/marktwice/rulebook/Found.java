@@ -1,10 +1,10 @@
 package org.marktwice.rulebook;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.Option;
@@ -23,12 +23,12 @@ import org.marktwice.timber.SurfacePoint;
 final class Found {
     private final Rule rule;
     private final Subject subject;
-    private final List<Surface> surfaces = new ArrayList<>();
-    private final List<SurfacePoint> points = new ArrayList<>();
-    private final List<String> knots = new ArrayList<>();
+    private List<Surface> surfaces = List.of();
+    private List<SurfacePoint> points = List.of();
+    private List<String> knots = List.of();
     private @Nullable Measured measured;
     private @Nullable Integer step;
-    private @Nullable Phrase instead;
+    private @Nullable Supplier<Phrase> instead;
 
     private Found(Rule rule, Subject subject) {
         this.rule = rule;
@@ -60,34 +60,43 @@ final class Found {
     }
 
     Found showing(Surface... more) {
-        surfaces.addAll(List.of(more));
+        surfaces = and(surfaces, List.of(more));
         return this;
     }
 
     Found showing(SurfacePoint... more) {
-        points.addAll(List.of(more));
+        points = and(points, List.of(more));
         return this;
     }
 
     Found showing(Evidence evidence) {
-        surfaces.addAll(evidence.surfaces());
-        points.addAll(evidence.points());
-        knots.addAll(evidence.knots());
+        surfaces = and(surfaces, evidence.surfaces());
+        points = and(points, evidence.points());
+        knots = and(knots, evidence.knots());
         return this;
     }
 
     Found showingKnots(List<String> more) {
-        knots.addAll(more);
+        knots = and(knots, more);
         return this;
+    }
+
+    private static <T> List<T> and(List<T> some, List<T> more) {
+        if (more.isEmpty()) return some;
+        if (some.isEmpty()) return more;
+        List<T> all = new ArrayList<>(some);
+        all.addAll(more);
+        return all;
     }
 
     /** @param values names and values in turn */
     Found instead(String key, Object... values) {
-        instead = phrase(key, values);
+        instead = () -> phrase(key, values);
         return this;
     }
 
-    Found instead(Phrase better) {
+    /** @param better asked for only where the finding isn't sound */
+    Found instead(Supplier<Phrase> better) {
         instead = better;
         return this;
     }
@@ -100,10 +109,13 @@ final class Found {
      */
     Found insteadTurn(Optional<Option> best, String plain, String clear, String near, Object... values) {
         if (best.isEmpty() || best.get().nearest().isEmpty()) return instead(plain, values);
-        Object[] all = Stream.of(Remedy.valuesToKnot(best.get()), values)
-                .flatMap(Stream::of)
-                .toArray();
-        return instead(best.get().clear() ? clear : near, all);
+        Option to = best.get();
+        return instead(() -> {
+            Object[] all = Stream.of(Remedy.valuesToKnot(to), values)
+                    .flatMap(Stream::of)
+                    .toArray();
+            return phrase(to.clear() ? clear : near, all);
+        });
     }
 
     Finding sound(String says, Object... values) {
@@ -124,16 +136,18 @@ final class Found {
     }
 
     private Finding finding(Verdict verdict, double credit, String says, Object... values) {
-        Evidence evidence = new Evidence(surfaces.stream().distinct().toList(), points, knots);
-        return new Finding(
-                rule.id(), subject, verdict, credit, measured, evidence, step, phrase(says, values), instead);
+        Evidence evidence = surfaces.isEmpty() && points.isEmpty() && knots.isEmpty()
+                ? Evidence.NONE
+                : new Evidence(distinct(surfaces), points, knots);
+        Phrase better = instead == null ? null : instead.get();
+        return new Finding(rule.id(), subject, verdict, credit, measured, evidence, step, phrase(says, values), better);
+    }
+
+    private static List<Surface> distinct(List<Surface> surfaces) {
+        return surfaces.size() < 2 ? surfaces : List.copyOf(new LinkedHashSet<>(surfaces));
     }
 
     static Phrase phrase(String key, Object... values) {
-        Map<String, Object> map = new HashMap<>();
-        for (int i = 0; i < values.length; i += 2) {
-            map.put((String) values[i], values[i + 1]);
-        }
-        return new Phrase(key, map);
+        return new Phrase(key, Pairs.of(values));
     }
 }

@@ -43,7 +43,10 @@ final class HeartSideAsSet implements Rule {
         if (set == HeartSide.ANY) return List.of();
         List<Finding> findings = new ArrayList<>();
         for (Place place : Place.all(situation)) {
-            for (Place.Lying lying : place.lying()) judge(situation, lying, set).ifPresent(findings::add);
+            for (Place.Lying lying : place.lying()) {
+                findings.addAll(situation.asItLies(
+                        this, lying, () -> judge(situation, lying, set).stream().toList()));
+            }
             if (place.isOpen() && canBeJudged(situation, place)) findings.add(place.open(this, "says.open"));
         }
         return findings;
@@ -79,7 +82,7 @@ final class HeartSideAsSet implements Rule {
         Found found = Found.by(this, lying.subject())
                 .at(lying.step())
                 .showing(heart)
-                .instead(instead(situation, lying, heart, wanted));
+                .instead(() -> instead(situation, lying, heart, wanted));
         return looks == wanted
                 ? found.sound(away ? "says.sound-away" : "says.sound-towards", values)
                 : found.wrong(away ? "says.wrong-away" : "says.wrong-towards", values);

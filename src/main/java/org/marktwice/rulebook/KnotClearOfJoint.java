@@ -35,13 +35,19 @@ final class KnotClearOfJoint implements Rule {
             List<Cut> cuts = situation.scenario().drawing().cuts(place.part());
             if (cuts.isEmpty()) continue;
             for (Place.Lying lying : place.lying()) {
-                for (Cut cut : cuts) judge(situation, lying, cut.joint()).ifPresent(findings::add);
+                findings.addAll(situation.asItLies(this, lying, () -> judge(situation, lying, cuts)));
             }
             if (place.isOpen() && place.hasKnotsNearCuts(situation)) {
                 findings.add(place.open(this, "says.open"));
             }
         }
         return findings;
+    }
+
+    private List<Finding> judge(Situation situation, Place.Lying lying, List<Cut> cuts) {
+        return cuts.stream()
+                .flatMap(cut -> judge(situation, lying, cut.joint()).stream())
+                .toList();
     }
 
     private Optional<Finding> judge(Situation situation, Place.Lying lying, String joint) {
@@ -64,7 +70,7 @@ final class KnotClearOfJoint implements Rule {
                 .at(lying.step())
                 .measured(near.clearance(), "mm", near.margin())
                 .showing(Shows.knotAndCut(lying.placing(), near))
-                .instead(Remedy.of(situation, lying.placing()));
+                .instead(() -> Remedy.of(situation, lying.placing()));
         return switch (keeps.verdict()) {
             case SOUND -> found.sound("says.sound", values);
             case CLOSE -> found.close(keeps.credit(), "says.close", values);

@@ -16,7 +16,6 @@ import org.marktwice.timber.Surface;
  * edge straight and square to it. The limits for cup are the workshop's; the others are {@link TruenessLimits}.
  */
 final class MarkedSurfaceTrue implements Rule {
-    private static final TruenessLimits LIMITS = TruenessLimits.DEFAULT;
 
     @Override
     public String id() {
@@ -72,13 +71,13 @@ final class MarkedSurfaceTrue implements Rule {
         List<Reading> readings = new ArrayList<>();
         w.faceSide().ifPresent(side -> {
             readings.addAll(side(w, side.on()));
-            w.faceEdge().ifPresent(edge -> readings.addAll(LIMITS.ofEdge(w.board(), edge.on(), side.on())));
+            w.faceEdge().ifPresent(edge -> readings.addAll(w.situation().readings(w.board(), edge.on(), side.on())));
         });
         return readings;
     }
 
     private static List<Reading> side(Workpiece w, Surface side) {
-        return LIMITS.ofSide(w.board(), side, w.situation().practice().cupRatio());
+        return w.situation().readings(w.board(), side);
     }
 
     private static String says(Reading r) {
@@ -117,7 +116,7 @@ final class MarkedSurfaceTrue implements Rule {
 
     private static List<Reading> edge(Workpiece w, Surface edge) {
         return w.faceSide()
-                .map(side -> LIMITS.ofEdge(w.board(), edge, side.on()))
+                .map(side -> w.situation().readings(w.board(), edge, side.on()))
                 .orElse(List.of());
     }
 }

@@ -35,8 +35,9 @@ final class OnePairOfMarks implements Rule {
         List<Workpiece> toBeMarked = Workpiece.toBeMarked(situation);
         toBeMarked.forEach(w -> findings.add(judge(w)));
         situation.bench().boards().stream()
-                .filter(b -> toBeMarked.stream().noneMatch(w -> w.state().equals(b)))
                 .filter(b -> !b.marks().isEmpty())
+                .filter(b -> toBeMarked.stream()
+                        .noneMatch(w -> w.board().id().equals(b.board().id())))
                 .forEach(b -> unwanted(situation, b, findings));
         Workpiece.missingMarked(situation).forEach(p -> findings.add(Found.missing(this, p, "says.no-board")));
         return findings;

@@ -2,7 +2,10 @@ package org.marktwice.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
@@ -14,10 +17,12 @@ import org.marktwice.drawing.Turn;
 import org.marktwice.fit.DryFit;
 import org.marktwice.fit.SetOut;
 import org.marktwice.fit.TrueLines;
+import org.marktwice.rulebook.TruenessLimits.Reading;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
 
 /**
  * What the rules judge: a scenario and what has been done so far. What follows from the scenario alone (the model answer,
@@ -26,8 +31,10 @@ import org.marktwice.timber.Board;
 public final class Situation {
     private final Bench bench;
     private final Workings workings;
+    private final Map<String, SetOut> outs = new ConcurrentHashMap<>();
     private volatile @Nullable List<Workpiece> workpieces;
     private volatile @Nullable List<Place> places;
+    private volatile @Nullable List<Part> missing;
     private volatile @Nullable List<SetBoard> setOut;
     private volatile @Nullable DryFit dryFit;
 
@@ -60,6 +67,15 @@ public final class Situation {
         if (known == null) {
             known = Place.afresh(this);
             places = known;
+        }
+        return known;
+    }
+
+    List<Part> missing() {
+        List<Part> known = missing;
+        if (known == null) {
+            known = Workpiece.missingAfresh(this);
+            missing = known;
         }
         return known;
     }
@@ -112,7 +128,7 @@ public final class Situation {
             known = new ArrayList<>();
             for (Place place : Place.all(this)) {
                 for (Place.Lying lying : place.lying()) {
-                    SetOut out = SetOut.of(lying.placing(), lying.state(), TrueLines.of(bench, lying.state()));
+                    SetOut out = setOut(lying.placing(), lying.state());
                     if (!out.marked().isEmpty()) known.add(new SetBoard(this, lying, out));
                 }
             }
@@ -122,11 +138,21 @@ public final class Situation {
         return known;
     }
 
+    /** A board that lies so, with what was struck on it. */
+    private SetOut setOut(Placing lies, BoardState state) {
+        SetOut known = outs.get(state.board().id());
+        if (known == null || !known.placing().equals(lies)) {
+            known = SetOut.of(lies, state, TrueLines.of(bench, state), workings.fit());
+            outs.put(state.board().id(), known);
+        }
+        return known;
+    }
+
     /** The job as it would come out of what has been set out so far. */
     public DryFit dryFit() {
         DryFit known = dryFit;
         if (known == null) {
-            known = DryFit.of(bench);
+            known = DryFit.of(bench, workings.fit(), this::setOut);
             dryFit = known;
         }
         return known;
@@ -135,6 +161,36 @@ public final class Situation {
     /** A board as it lies, judged as the model answer judges it. */
     public Option judged(Placing placing) {
         return workings.judged(placing);
+    }
+
+    /** What straight-edge and winding sticks read on a surface that is to be the face side. */
+    List<Reading> readings(Board board, Surface side) {
+        return workings.readings(board, side);
+    }
+
+    /** What straight-edge and square read on a surface that is to be the face edge. */
+    List<Reading> readings(Board board, Surface edge, Surface side) {
+        return workings.readings(board, edge, side);
+    }
+
+    /**
+     * What a rule finds about a board that lies so, where nothing else of what was done matters but the step at which it
+     * was laid: most learners lay a board in one of a few ways, and it is laid while its other marks are made.
+     */
+    List<Finding> asItLies(Rule rule, Place.Lying lying, Supplier<List<Finding>> found) {
+        return asItLies(rule, lying, "", found);
+    }
+
+    /** @param more what else matters */
+    List<Finding> asItLies(Rule rule, Place.Lying lying, Object more, Supplier<List<Finding>> found) {
+        return workings.findings(rule, lying.placing(), more, found).stream()
+                .map(f -> f.at(lying.step()))
+                .toList();
+    }
+
+    /** What a rule finds that follows from the scenario and these things alone. */
+    List<Finding> asFrom(Rule rule, Object these, Supplier<List<Finding>> found) {
+        return workings.findings(rule, these, found);
     }
 
     /** Each knot of a board as it lies against each cut of its part. */

@@ -42,21 +42,22 @@ final class WasteShown implements Rule {
 
     private List<Finding> findings(SetBoard board) {
         List<Finding> findings = new ArrayList<>();
+        SetOut nearest = board.out().nearest();
         for (String joint : board.joints()) {
             boolean holes = board.situation().scenario().drawing().joint(joint).orElseThrow() instanceof Joint.Dowelled;
-            if (!holes && board.out().marked(joint).size() > 1) findings.add(finding(board, joint));
+            if (!holes && board.out().marked(joint).size() > 1) findings.add(finding(board, nearest, joint));
         }
         return findings;
     }
 
-    private Finding finding(SetBoard board, String joint) {
+    private Finding finding(SetBoard board, SetOut nearest, String joint) {
         Found found = board.found(this, joint);
         List<Done<Action.Waste>> wastes = board.out().wastes(joint);
         if (wastes.isEmpty()) {
             return found.instead("better.shade", "joint", joint)
                     .open("says.open-waste", "board", board.id(), "joint", joint);
         }
-        Set<Integer> own = own(board, joint);
+        Set<Integer> own = own(board, nearest, joint);
         for (Done<Action.Waste> waste : wastes) {
             boolean right = own.isEmpty()
                     || own.contains(waste.action().between())
@@ -78,9 +79,7 @@ final class WasteShown implements Rule {
     }
 
     /** The steps of the lines that this waste may lie between; empty where only the shading itself says which these are. */
-    private static Set<Integer> own(SetBoard board, String joint) {
-        SetOut nearest = SetOut.nearest(
-                board.placing(), board.lying().state(), board.out().lines());
+    private static Set<Integer> own(SetBoard board, SetOut nearest, String joint) {
         List<Marked> sides = nearest.marked(joint);
         if (sides.stream().anyMatch(m -> m.line() == null)) return Set.of();
         Set<Integer> own = new HashSet<>();

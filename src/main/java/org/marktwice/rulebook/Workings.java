@@ -1,9 +1,8 @@
 package org.marktwice.rulebook;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
@@ -12,8 +11,12 @@ import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
+import org.marktwice.fit.FitWorkings;
+import org.marktwice.fit.Kept;
+import org.marktwice.rulebook.TruenessLimits.Reading;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
 
 /**
  * What follows from one scenario alone, whatever is done at the bench, computed when first asked for and kept: the rules
@@ -21,13 +24,16 @@ import org.marktwice.timber.Board;
  */
 final class Workings {
     private final Scenario scenario;
-    private final Map<Pairing, Optional<Option>> best = new ConcurrentHashMap<>();
-    private final Map<Pairing, List<Turn>> turns = new ConcurrentHashMap<>();
-    private final Map<Pairing, Boolean> fits = new ConcurrentHashMap<>();
-    private final Map<Lie, Option> judged = new ConcurrentHashMap<>();
-    private final Map<Lie, List<Nearness>> near = new ConcurrentHashMap<>();
-    private final Map<Facing, Option> facing = new ConcurrentHashMap<>();
-    private final Map<Integer, Faulty> faulty = new ConcurrentHashMap<>();
+    private final FitWorkings fit;
+    private final Kept<Pairing, Optional<Option>> best = new Kept<>();
+    private final Kept<Pairing, List<Turn>> turns = new Kept<>();
+    private final Kept<Pairing, Boolean> fits = new Kept<>();
+    private final Kept<Lie, Option> judged = new Kept<>();
+    private final Kept<Lie, List<Nearness>> near = new Kept<>();
+    private final Kept<Facing, Option> facing = new Kept<>();
+    private final Kept<Integer, Faulty> faulty = new Kept<>();
+    private final Kept<Surfaces, List<Reading>> readings = new Kept<>();
+    private final Kept<About, List<Finding>> findings = new Kept<>();
     private @Nullable ModelAnswer model;
 
     private record Facing(String board, String part, Turn turn) {}
@@ -44,8 +50,19 @@ final class Workings {
         }
     }
 
+    private record Surfaces(
+            String board, Surface on, @Nullable Surface side) {}
+
+    /** What a rule finds, and what that follows from. */
+    private record About(String rule, Object of) {}
+
     Workings(Scenario scenario) {
         this.scenario = scenario;
+        this.fit = new FitWorkings(scenario.drawing());
+    }
+
+    FitWorkings fit() {
+        return fit;
     }
 
     synchronized ModelAnswer model() {
@@ -58,40 +75,61 @@ final class Workings {
     }
 
     Optional<Option> best(Board board, Part part) {
-        return best.computeIfAbsent(Pairing.of(board, part), key -> Options.best(scenario, board, part));
+        return best.of(Pairing.of(board, part), () -> Options.best(scenario, board, part));
     }
 
     List<Turn> turns(Board board, Part part) {
-        return turns.computeIfAbsent(Pairing.of(board, part), key -> Options.turns(board, part));
+        return turns.of(Pairing.of(board, part), () -> Options.turns(board, part));
     }
 
     Option best(Board board, Part part, Turn turn) {
-        return facing.computeIfAbsent(
-                new Facing(board.id(), part.id(), turn), key -> Options.best(scenario, board, part, turn));
+        return facing.of(new Facing(board.id(), part.id(), turn), () -> Options.best(scenario, board, part, turn));
     }
 
     boolean fits(Board board, Part part) {
-        return fits.computeIfAbsent(
+        return fits.of(
                 Pairing.of(board, part),
-                key -> Options.unfit(scenario, board, part).isEmpty());
+                () -> Options.unfit(scenario, board, part).isEmpty());
     }
 
     Option judged(Placing placing) {
-        return judged.computeIfAbsent(Lie.of(placing), key -> Options.judge(scenario, placing));
+        return judged.of(Lie.of(placing), () -> Options.judge(scenario, placing));
     }
 
-    /** Not computed inside the map: it judges by these workings' like. */
     Faulty faulty(int seed) {
-        Faulty known = faulty.get(seed);
-        if (known != null) return known;
-        Faulty made = Faulty.of(scenario, seed);
-        faulty.put(seed, made);
-        return made;
+        return faulty.of(seed, () -> Faulty.of(scenario, seed));
+    }
+
+    /**
+     * What a rule finds that follows from the scenario and a few more things alone.
+     *
+     * @param of these things
+     */
+    List<Finding> findings(Rule rule, Object of, Supplier<List<Finding>> found) {
+        return findings.of(new About(rule.id(), of), found);
+    }
+
+    /** The same where these things are how a board lies. @param more what else it follows from */
+    List<Finding> findings(Rule rule, Placing lies, Object more, Supplier<List<Finding>> found) {
+        return findings(rule, List.of(Lie.of(lies), more), found);
+    }
+
+    /** What straight-edge and winding sticks read on a surface that is to be the face side. */
+    List<Reading> readings(Board board, Surface side) {
+        return readings.of(
+                new Surfaces(board.id(), side, null),
+                () -> TruenessLimits.DEFAULT.ofSide(
+                        board, side, scenario.practice().cupRatio()));
+    }
+
+    /** What straight-edge and square read on a surface that is to be the face edge. */
+    List<Reading> readings(Board board, Surface edge, Surface side) {
+        return readings.of(
+                new Surfaces(board.id(), edge, side), () -> TruenessLimits.DEFAULT.ofEdge(board, edge, side));
     }
 
     List<Nearness> near(Placing placing) {
-        return near.computeIfAbsent(
-                Lie.of(placing),
-                key -> Nearness.all(placing, scenario.practice().knotMargin()));
+        return near.of(
+                Lie.of(placing), () -> Nearness.all(placing, scenario.practice().knotMargin()));
     }
 }

@@ -52,6 +52,11 @@ record Workpiece(
      * set aside, and no more parts can be supplied clear than are supplied.
      */
     static List<Part> missing(Situation situation) {
+        return situation.missing();
+    }
+
+    /** Computed anew; many rules ask for them. */
+    static List<Part> missingAfresh(Situation situation) {
         List<Part> parts = situation.scenario().drawing().parts();
         List<Part> missing;
         if (situation.asks(Stage.NAMES)) {

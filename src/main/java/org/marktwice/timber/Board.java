@@ -20,6 +20,7 @@ public final class Board {
     private volatile @Nullable List<Trace> traces;
     private volatile @Nullable List<Double> departures;
     private volatile @Nullable Seasoned now;
+    private volatile @Nullable TrueForm form;
 
     private Board(Facts facts) {
         this.facts = facts;
@@ -157,6 +158,16 @@ public final class Board {
         if (known == null) {
             known = Seasoned.of(this, facts.moisture());
             now = known;
+        }
+        return known;
+    }
+
+    /** The shape that it has now. */
+    TrueForm form() {
+        TrueForm known = form;
+        if (known == null) {
+            known = new TrueForm(this, now());
+            form = known;
         }
         return known;
     }

@@ -25,7 +25,7 @@ public final class TrueForm {
     private final double thickens;
     private final double turns;
 
-    private TrueForm(Board board, Seasoned seasoned) {
+    TrueForm(Board board, Seasoned seasoned) {
         this.board = board;
         this.size = board.size();
         this.seasoned = seasoned;
@@ -42,7 +42,7 @@ public final class TrueForm {
 
     /** The board as it is now. */
     public static TrueForm now(Board board) {
-        return new TrueForm(board, Seasoned.now(board));
+        return board.form();
     }
 
     /** The board once it has come to this moisture, in percent. */

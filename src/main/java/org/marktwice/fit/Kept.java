@@ -1,0 +1,27 @@
+package org.marktwice.fit;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/**
+ * What was computed once and will be asked for again, by what it follows from. Safe for several threads. There is an end
+ * to what it keeps, so that marking any number of attempts takes no more memory than marking some: what comes later is
+ * computed each time.
+ *
+ * @param <K> all that the value follows from
+ */
+public final class Kept<K, V> {
+    private static final int MOST = 4096;
+
+    private final Map<K, V> values = new ConcurrentHashMap<>();
+
+    /** The value of this key, computed now if it isn't kept. What computes it may ask for other values. */
+    public V of(K key, Supplier<V> computed) {
+        V known = values.get(key);
+        if (known != null) return known;
+        V value = computed.get();
+        if (values.size() < MOST) values.put(key, value);
+        return value;
+    }
+}
