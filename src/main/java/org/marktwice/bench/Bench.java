@@ -1,12 +1,12 @@
 package org.marktwice.bench;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Trim;
@@ -34,6 +34,7 @@ public final class Bench {
     private final Map<String, Pairing> pairs;
 
     private final boolean handedIn;
+    private volatile @Nullable List<BoardState> inRackOrder;
 
     private Bench(
             Scenario scenario,
@@ -122,10 +123,7 @@ public final class Bench {
     }
 
     private static <T> List<T> and(List<T> list, T last) {
-        List<T> more = new ArrayList<>(list.size() + 1);
-        more.addAll(list);
-        more.add(last);
-        return List.copyOf(more);
+        return Growing.of(list).and(last);
     }
 
     public Scenario scenario() {
@@ -154,7 +152,12 @@ public final class Bench {
 
     /** The boards in the rack's order. */
     public List<BoardState> boards() {
-        return List.copyOf(boards.values());
+        List<BoardState> known = inRackOrder;
+        if (known == null) {
+            known = List.copyOf(boards.values());
+            inRackOrder = known;
+        }
+        return known;
     }
 
     public BoardState board(String id) {

@@ -1,7 +1,9 @@
 package org.marktwice.classroom;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,16 +43,25 @@ public final class Marker {
     /** @param name what the answer calls the file */
     public Marked mark(Path file, String name) {
         try {
-            if (Files.isDirectory(file))
-                return Marked.not(name, State.UNREADABLE, "a folder behind a link; not entered");
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
-                return Marked.not(name, State.NOT_AN_ATTEMPT, "not an ordinary file");
-            }
+            BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+            if (found.isDirectory()) return Marked.not(name, State.UNREADABLE, "a folder behind a link; not entered");
+            if (!found.isRegularFile()) return Marked.not(name, State.NOT_AN_ATTEMPT, "not an ordinary file");
             return mark(FoundFile.read(file, name), name);
+        } catch (IOException e) {
+            return unread(file, name);
         } catch (FileRefused e) {
             return Marked.not(name, State.UNREADABLE, reason(e));
         } catch (RuntimeException | StackOverflowError e) {
             return Marked.not(name, State.UNREADABLE, "a fault in the program, please report it: " + e);
+        }
+    }
+
+    /** A file that isn't to be looked at: its reader says why. */
+    private Marked unread(Path file, String name) {
+        try {
+            return mark(FoundFile.read(file, name), name);
+        } catch (FileRefused e) {
+            return Marked.not(name, State.UNREADABLE, reason(e));
         }
     }
 

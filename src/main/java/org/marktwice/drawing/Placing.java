@@ -49,6 +49,16 @@ public record Placing(Drawing drawing, Part part, Board board, Turn turn, Trim t
         return there;
     }
 
+    /**
+     * A coordinate of the board's frame along the job's axis on which that board axis lies.
+     *
+     * @param boardAxis 0 = x, 1 = y, 2 = z
+     */
+    public double toJob(int boardAxis, double at) {
+        Direction along = turn.along(boardAxis);
+        return part.box().centre().get(along.axis()) + along.sign() * (at - anchor(boardAxis));
+    }
+
     /** A point of the job's frame in the board's. */
     public Vector3d toBoard(Vector3dc point) {
         return toBoard(point, part.box().centre());

@@ -1,6 +1,5 @@
 package org.marktwice.files;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
@@ -41,7 +40,7 @@ public sealed interface AnyFile {
     /** By the word in {@code format}; a board may go without. What says nothing goes by its name. */
     static Format kind(String name, byte[] bytes) {
         int start = Bytes.bomLength(bytes);
-        try (JsonParser parser = new JsonFactory().createParser(bytes, start, bytes.length - start)) {
+        try (JsonParser parser = JsonTree.FACTORY.createParser(bytes, start, bytes.length - start)) {
             boolean size = false;
             if (parser.nextToken() == JsonToken.START_OBJECT) {
                 while (parser.nextToken() == JsonToken.FIELD_NAME) {

@@ -14,6 +14,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -33,14 +34,16 @@ final class Bytes {
     /** @param name what messages call the file */
     static byte[] read(Path file, String name) throws FileRefused {
         try {
-            if (Files.isDirectory(file)) throw new FileRefused(name, "expected a file, found a folder");
-            if (!Files.exists(file)) throw new FileRefused(name, "there is no such file");
-            if (Files.size(file) > MOST) throw tooLarge(name);
+            BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+            if (found.isDirectory()) throw new FileRefused(name, "expected a file, found a folder");
+            if (found.size() > MOST) throw tooLarge(name);
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(MOST + 1);
                 if (bytes.length > MOST) throw tooLarge(name);
                 return bytes;
             }
+        } catch (NoSuchFileException e) {
+            throw new FileRefused(name, "there is no such file");
         } catch (IOException | UncheckedIOException e) {
             throw new FileRefused(name, "it can't be read: " + trouble(e));
         }

@@ -19,13 +19,13 @@ import org.jspecify.annotations.Nullable;
 
 /** JSON text as a tree of located values. Refuses what is not JSON, the same name twice, and what is absurdly large. */
 final class JsonTree {
-    private static final int DEEPEST = 32;
+    static final int DEEPEST = 32;
     private static final int MOST_VALUES = 200_000;
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_TEXT = 100_000;
     private static final int LONGEST_NUMBER = 100;
 
-    private static final JsonFactory FACTORY = JsonFactory.builder()
+    static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(DEEPEST + 8)
                     .maxNameLength(LONGEST_NAME)
@@ -53,6 +53,12 @@ final class JsonTree {
      * @param firstLine the file's line on which the text begins
      */
     static Json parse(String file, String text, int firstLine) throws FileRefused {
+        Json plain = JsonScan.parse(file, text, firstLine);
+        return plain == null ? parseAny(file, text, firstLine) : plain;
+    }
+
+    /** Whatever the text is like. */
+    static Json parseAny(String file, String text, int firstLine) throws FileRefused {
         try (JsonParser parser = FACTORY.createParser(text)) {
             return new JsonTree(parser, file, firstLine).whole();
         } catch (IOException e) {

@@ -72,7 +72,36 @@ public final class DryFit {
             JointFit.State state,
             JointFit.@Nullable Share in,
             JointFit.@Nullable Share takes,
-            List<Seat> seats) {}
+            List<Bearing> seats) {}
+
+    /** A seat with where the two parts bear in it before they are moved, along its axis. */
+    private record Bearing(Seat seat, Span in, Span takes) {
+        /** How far the two are apart where they come nearest. */
+        double tight() {
+            return isPeg() ? apart() : above().low() - below().high();
+        }
+
+        /** The same where they are farthest apart. */
+        double wide() {
+            return isPeg() ? apart() : above().high() - below().low();
+        }
+
+        boolean isPeg() {
+            return seat.kind() == Seat.Kind.PEGGED;
+        }
+
+        private double apart() {
+            return above().middle() - below().middle();
+        }
+
+        private Span below() {
+            return seat.inBelow() ? in : takes;
+        }
+
+        private Span above() {
+            return seat.inBelow() ? takes : in;
+        }
+    }
 
     private DryFit(Making making, Map<String, Made> made, FitWorkings workings) {
         this.making = making;
@@ -147,14 +176,24 @@ public final class DryFit {
             return new Joined(joint, JointFit.State.NO_BOARD, one, other, List.of());
         }
         List<Seat> seats = workings.seats(joint);
-        boolean open = one.missing() + other.missing() > 0
-                || seats.stream()
-                        .anyMatch(s -> in.at(s, s.inBelow()).isEmpty()
-                                || takes.at(s, !s.inBelow()).isEmpty());
-        if (open) return new Joined(joint, JointFit.State.NOT_SET_OUT, one, other, List.of());
+        List<Bearing> bearings = one.missing() + other.missing() > 0 ? List.of() : bearings(seats, in, takes);
+        if (bearings.size() < seats.size() || one.missing() + other.missing() > 0)
+            return new Joined(joint, JointFit.State.NOT_SET_OUT, one, other, List.of());
         return one.misplaced() + other.misplaced() > 0
                 ? new Joined(joint, JointFit.State.WRONG_SIDE, one, other, List.of())
-                : new Joined(joint, JointFit.State.TOGETHER, one, other, seats);
+                : new Joined(joint, JointFit.State.TOGETHER, one, other, bearings);
+    }
+
+    /** Up to the first seat in which a part has still no line to bear by. */
+    private static List<Bearing> bearings(List<Seat> seats, Made in, Made takes) {
+        List<Bearing> bearings = new ArrayList<>();
+        for (Seat seat : seats) {
+            Optional<Span> one = in.at(seat, seat.inBelow());
+            Optional<Span> other = takes.at(seat, !seat.inBelow());
+            if (one.isEmpty() || other.isEmpty()) return bearings;
+            bearings.add(new Bearing(seat, one.get(), other.get()));
+        }
+        return bearings;
     }
 
     private static JointFit.Share share(Made made, Joint joint) {
@@ -177,14 +216,11 @@ public final class DryFit {
         for (Joined one : joined) {
             int in = parts.indexOf(one.joint().in());
             int takes = parts.indexOf(one.joint().takes());
-            for (Seat seat : one.seats()) {
+            for (Bearing bearing : one.seats()) {
+                Seat seat = bearing.seat();
                 if (seat.axis() != axis) continue;
-                boolean peg = seat.kind() == Seat.Kind.PEGGED;
                 settling.seat(
-                        seat.inBelow() ? in : takes,
-                        seat.inBelow() ? takes : in,
-                        open(one.joint(), seat).tight(),
-                        peg);
+                        seat.inBelow() ? in : takes, seat.inBelow() ? takes : in, bearing.tight(), bearing.isPeg());
             }
         }
         double[] to = settling.moved();
@@ -211,21 +247,6 @@ public final class DryFit {
         return Direction.on(axis, -1);
     }
 
-    /** How far the two parts are apart in a seat before they are moved. */
-    private Apart open(Joint joint, Seat seat) {
-        Span in = need(joint.in()).at(seat, seat.inBelow()).orElseThrow();
-        Span takes = need(joint.takes()).at(seat, !seat.inBelow()).orElseThrow();
-        Span below = seat.inBelow() ? in : takes;
-        Span above = seat.inBelow() ? takes : in;
-        if (seat.kind() == Seat.Kind.PEGGED) {
-            double apart = above.middle() - below.middle();
-            return new Apart(apart, apart);
-        }
-        return new Apart(above.low() - below.high(), above.high() - below.low());
-    }
-
-    private record Apart(double tight, double wide) {}
-
     private JointFit fit(Joined one) {
         return new JointFit(
                 one.joint(),
@@ -235,16 +256,16 @@ public final class DryFit {
                 one.takes());
     }
 
-    private JointFit.SeatFit fit(Joint joint, Seat seat) {
-        Apart apart = open(joint, seat);
+    private JointFit.SeatFit fit(Joint joint, Bearing bearing) {
+        Seat seat = bearing.seat();
         double come = moved(joint.takes()).get(seat.axis()) - moved(joint.in()).get(seat.axis());
         double opened = seat.inBelow() ? come : -come;
-        boolean hidden = need(joint.in()).isBlind(seat, seat.inBelow());
-        if (seat.kind() == Seat.Kind.PEGGED) {
-            double aside = Math.abs(apart.tight() + opened);
+        if (bearing.isPeg()) {
+            double aside = Math.abs(bearing.tight() + opened);
             return new JointFit.SeatFit(seat, -aside, aside, true);
         }
-        return new JointFit.SeatFit(seat, apart.tight() + opened, apart.wide() + opened, hidden);
+        boolean hidden = need(joint.in()).isBlind(seat, seat.inBelow());
+        return new JointFit.SeatFit(seat, bearing.tight() + opened, bearing.wide() + opened, hidden);
     }
 
     private Made need(String part) {

@@ -2,7 +2,6 @@ package org.marktwice.fit;
 
 import java.util.List;
 import java.util.Optional;
-import org.joml.Vector3d;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
@@ -166,7 +165,6 @@ final class Made {
     private double job(int axis, double at) {
         double middle = board().size().along(axis) / 2;
         double times = axis == 0 ? 1 : axis == 1 ? grown.width() : grown.thickness();
-        Vector3d point = new Vector3d().setComponent(axis, middle + (at - middle) * times);
-        return placing.toJob(point).get(placing.turn().along(axis).axis());
+        return placing.toJob(axis, middle + (at - middle) * times);
     }
 }
