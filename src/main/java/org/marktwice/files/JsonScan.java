@@ -68,15 +68,18 @@ final class JsonScan {
         return switch (peek()) {
             case '{' -> object(here, depth);
             case '[' -> list(here, depth);
-            case '"' -> {
-                String word = word();
-                yield word == null ? null : new Json.Text(here, word);
-            }
+            case '"' -> text(here);
             case 't' -> literal("true", new Json.Bool(here, true));
             case 'f' -> literal("false", new Json.Bool(here, false));
             case 'n' -> literal("null", new Json.Null(here));
             default -> number(here);
         };
+    }
+
+    private @Nullable Json text(Place here) {
+        String word = word();
+        if (word == null) return null;
+        return new Json.Text(here, word);
     }
 
     private @Nullable Json literal(String word, Json value) {
