@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.marktwice.drawing.Part;
-import org.marktwice.drawing.PartStuff;
 import org.marktwice.drawing.Turn;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
@@ -59,7 +58,8 @@ public record Difficulty(double wrongChoices, double closeness, double crowd) {
     private static List<Choice> choices(Scenario scenario, Part part) {
         List<Choice> choices = new ArrayList<>();
         for (Board board : scenario.boards()) {
-            if (!isOfItsStuffAndSize(board, part)) continue;
+            // other boards are told apart by the rule at once, and make nothing harder
+            if (!Options.hasSize(board, part)) continue;
             boolean unfit = Options.unfit(scenario, board, part).isPresent();
             for (Turn turn : Options.turns(board, part)) {
                 choices.add(unfit ? new Choice(board, false, 0) : judged(scenario, board, part, turn));
@@ -71,14 +71,6 @@ public record Difficulty(double wrongChoices, double closeness, double crowd) {
     private static Choice judged(Scenario scenario, Board board, Part part, Turn turn) {
         Option option = Options.best(scenario, board, part, turn);
         return new Choice(board, option.clear(), option.clearance());
-    }
-
-    /** Other boards are told apart by the rule at once, and make nothing harder. */
-    private static boolean isOfItsStuffAndSize(Board board, Part part) {
-        return board.isSheet() == (part.stuff() == PartStuff.SHEET)
-                && Math.abs(board.size().width() - part.size().width()) <= Board.SIZE_TOLERANCE
-                && Math.abs(board.size().thickness() - part.size().thickness()) <= Board.SIZE_TOLERANCE
-                && board.size().length() >= part.size().length();
     }
 
     private static double closeness(Option best, List<Choice> choices) {

@@ -26,10 +26,15 @@ import org.marktwice.timber.Surface;
 
 /** What a board could be used as: every turn and trim that the drawing and the dressed surfaces allow. */
 public final class Options {
-    /** Sizes are compared with this much slack, so that 0.5 mm written in decimals is still 0.5 mm. */
-    private static final double SLACK = 1e-6;
-
     private Options() {}
+
+    /** Whether the board is of the part's stuff, has its width and thickness, and is long enough. */
+    public static boolean hasSize(Board board, Part part) {
+        return board.isSheet() == (part.stuff() == PartStuff.SHEET)
+                && Board.sameSize(board.size().width(), part.size().width())
+                && Board.sameSize(board.size().thickness(), part.size().thickness())
+                && board.size().length() >= part.size().length();
+    }
 
     /** Why a board can't serve a part at all: stuff, width or thickness, length, cup; empty where it can. */
     public static Optional<String> unfit(Scenario scenario, Board board, Part part) {
@@ -38,7 +43,7 @@ public final class Options {
                     "Board %s is %s, %s is made of %s",
                     board.id(), stuff(board.isSheet()), part.name(), stuff(!board.isSheet()));
         }
-        if (differ(board.size().width(), part.size().width())) {
+        if (!Board.sameSize(board.size().width(), part.size().width())) {
             return why(
                     "Board %s is %s mm wide, %s %s mm",
                     board.id(),
@@ -46,7 +51,7 @@ public final class Options {
                     part.name(),
                     mm(part.size().width()));
         }
-        if (differ(board.size().thickness(), part.size().thickness())) {
+        if (!Board.sameSize(board.size().thickness(), part.size().thickness())) {
             return why(
                     "Board %s is %s mm thick, %s %s mm",
                     board.id(),
@@ -69,18 +74,16 @@ public final class Options {
         return sheet ? "sheet stuff" : "timber";
     }
 
-    private static boolean differ(double one, double other) {
-        return Math.abs(one - other) > Board.SIZE_TOLERANCE + SLACK;
-    }
-
-    /** No cup can be computed for a boxed heart, so such a board is not refused for it: expect a check, and look. */
+    /**
+     * Cup is the gap under a straight-edge laid across the hollow face; the rounded one stands out a little farther. No cup
+     * can be computed for a boxed heart, so such a board is not refused for it: expect a check, and look.
+     */
     private static Optional<String> cupped(CupRatio ratio, Board board) {
         if (board.isSheet()) return Optional.empty();
         Seasoned now = Seasoned.now(board);
         double width = board.size().width();
         double cup = Math.max(
-                Math.abs(now.cup(Surface.FACE_1).orElse(0)),
-                Math.abs(now.cup(Surface.FACE_2).orElse(0)));
+                now.cup(Surface.FACE_1).orElse(0), now.cup(Surface.FACE_2).orElse(0));
         double limit = ratio.poorLimit(width);
         if (cup <= limit) return Optional.empty();
         return why(

@@ -7,6 +7,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.files.FileRefused;
 import org.marktwice.view.Launch;
@@ -81,19 +82,31 @@ public final class Main {
                 .addSubcommand(new PrintCommand(console))
                 .addSubcommand(ClassCommand.line(console))
                 .addSubcommand(QuizCommand.line(console))
+                .registerConverter(Path.class, new PathConverter())
+                .setExpandAtFiles(false)
                 .setOut(console.out())
                 .setErr(console.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setUsageHelpWidth(110)
                 .setParameterExceptionHandler((e, args) -> {
                     String command = e.getCommandLine().getCommandSpec().qualifiedName();
-                    console.complain(command + ": " + e.getMessage() + " (" + command + " --help says more)");
+                    console.complain(command + ": " + spoken(e) + " (" + command + " --help says more)");
                     return Exit.WRONG;
                 })
                 .setExecutionExceptionHandler((e, line, parsed) -> {
                     console.complain(spoken(e));
                     return Exit.WRONG;
                 });
+    }
+
+    private static String spoken(CommandLine.ParameterException e) {
+        CommandLine line = e.getCommandLine();
+        if (e instanceof CommandLine.UnmatchedArgumentException unmatched
+                && !line.getSubcommands().isEmpty()
+                && !unmatched.isUnknownOption()) {
+            return "there is no command " + unmatched.getUnmatched().get(0);
+        }
+        return String.valueOf(e.getMessage()).replaceFirst("^Error: ", "");
     }
 
     /** What went wrong, in one line. A refused file says it best itself. */

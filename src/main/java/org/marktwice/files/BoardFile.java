@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.marktwice.drawing.Cut;
 import org.marktwice.timber.Board;
@@ -38,7 +39,7 @@ public record BoardFile(Board board, List<Cut> cuts) {
         List<Cut> cuts = new ArrayList<>();
         if (in.has("cuts")) {
             for (Json item : Values.items(in.need("cuts"), "a list of cuts", 0)) {
-                Cut cut = cut(item);
+                Cut cut = cut(item, board);
                 Values.once(ids, cut.joint(), item, "cuts");
                 cuts.add(cut);
             }
@@ -46,9 +47,17 @@ public record BoardFile(Board board, List<Cut> cuts) {
         return new BoardFile(board, cuts);
     }
 
-    private static Cut cut(Json json) throws FileRefused {
+    private static Cut cut(Json json, Board board) throws FileRefused {
         Fields in = Fields.of(json, "a cut (an object)", List.of("id", "from", "to"));
         String id = Id.KNOT.read(in.need("id"));
-        return new Cut(id, List.of(Box.between(Values.point(in.need("from")), Values.point(in.need("to")))));
+        Box box = Box.between(Values.point(in.need("from")), Values.point(in.need("to")));
+        if (isOutside(box, board.size().box())) {
+            throw json.place().refuse("cut " + id + " lies wholly outside board " + board.id());
+        }
+        return new Cut(id, List.of(box));
+    }
+
+    private static boolean isOutside(Box box, Box board) {
+        return IntStream.range(0, 3).anyMatch(axis -> box.max(axis) < 0 || box.min(axis) > board.max(axis));
     }
 }

@@ -1,5 +1,6 @@
 package org.marktwice.files;
 
+import java.math.BigInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,7 +14,7 @@ enum Format {
     RECORD("marktwice-record", 1, "record of finished jobs"),
     QUIZ("marktwice-quiz", 1, "quiz journal");
 
-    private static final Pattern WRITTEN = Pattern.compile("(marktwice-[a-z]+)/([1-9][0-9]{0,5})");
+    private static final Pattern WRITTEN = Pattern.compile("(marktwice-[a-z]+)/([1-9][0-9]{0,29})");
 
     private final String word;
     private final int newest;
@@ -51,8 +52,8 @@ enum Format {
             throw found.place().refuse(expected + ", found a file of another program: " + found.found());
         }
         if (!written.group(1).equals(word)) throw found.place().refuse(expected + ", found " + found.found());
-        int number = Integer.parseInt(written.group(2));
-        if (number > newest) {
+        BigInteger number = new BigInteger(written.group(2));
+        if (number.compareTo(BigInteger.valueOf(newest)) > 0) {
             throw found.place()
                     .refuse("this file is of a newer Marktwice: format " + number + ", this one reads " + newest);
         }

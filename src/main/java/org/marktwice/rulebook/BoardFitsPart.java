@@ -86,7 +86,7 @@ final class BoardFitsPart implements Rule {
         }
 
         boolean fits() {
-            return difference() <= limit;
+            return limit == 0 ? difference() <= 0 : Board.sameSize(is, wanted);
         }
     }
 

@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.marktwice.advice.Option;
+import org.marktwice.advice.Options;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Reason;
 import org.marktwice.drawing.Part;
-import org.marktwice.drawing.PartStuff;
 import org.marktwice.rulebook.Finding.Evidence;
 import org.marktwice.rulebook.Finding.Subject;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
-import org.marktwice.timber.Size;
 
 /**
  * A board is set aside when, and only when, no allowed turn serves any part still to be supplied, and for the right reason.
@@ -128,8 +127,8 @@ final class RefusalJustified implements Rule {
     /** The reason that tells most about a board that serves nowhere it is wanted. */
     private static Reason reason(Situation situation, Board board, List<Part> wanting) {
         List<Part> all = situation.scenario().drawing().parts();
-        if (all.stream().noneMatch(p -> hasSize(board, p))) return Reason.WRONG_SIZE;
-        if (wanting.stream().noneMatch(p -> hasSize(board, p))) return Reason.NOT_NEEDED;
+        if (all.stream().noneMatch(p -> Options.hasSize(board, p))) return Reason.WRONG_SIZE;
+        if (wanting.stream().noneMatch(p -> Options.hasSize(board, p))) return Reason.NOT_NEEDED;
         return cupped(situation, board, wanting) && !barred(situation, board, wanting)
                 ? Reason.CUPPED
                 : Reason.KNOT_IN_EVERY_TURN;
@@ -141,32 +140,24 @@ final class RefusalJustified implements Rule {
      */
     private static boolean holds(Situation situation, Board board, Reason reason, List<Part> wanting) {
         List<Part> all = situation.scenario().drawing().parts();
-        boolean unwanted = wanting.stream().noneMatch(p -> hasSize(board, p));
+        boolean unwanted = wanting.stream().noneMatch(p -> Options.hasSize(board, p));
         return switch (reason) {
-            case NOT_NEEDED -> unwanted && (wanting.isEmpty() || all.stream().anyMatch(p -> hasSize(board, p)));
-            case WRONG_SIZE -> (unwanted && !wanting.isEmpty()) || all.stream().noneMatch(p -> hasSize(board, p));
+            case NOT_NEEDED -> unwanted && (wanting.isEmpty() || all.stream().anyMatch(p -> Options.hasSize(board, p)));
+            case WRONG_SIZE ->
+                (unwanted && !wanting.isEmpty()) || all.stream().noneMatch(p -> Options.hasSize(board, p));
             case CUPPED -> cupped(situation, board, all);
             case KNOT_IN_EVERY_TURN -> barred(situation, board, wanting) || barred(situation, board, all);
         };
     }
 
     private static boolean cupped(Situation situation, Board board, List<Part> parts) {
-        return parts.stream().anyMatch(p -> hasSize(board, p) && !situation.fits(board, p));
+        return parts.stream().anyMatch(p -> Options.hasSize(board, p) && !situation.fits(board, p));
     }
 
     /** Whether it fits some of these parts, and in each of them every turn brings a knot too near. */
     private static boolean barred(Situation situation, Board board, List<Part> parts) {
         return parts.stream().anyMatch(p -> situation.fits(board, p))
                 && serves(situation, board, parts).isEmpty();
-    }
-
-    private static boolean hasSize(Board board, Part part) {
-        Size has = board.size();
-        Size wants = part.size();
-        return board.isSheet() == (part.stuff() == PartStuff.SHEET)
-                && Math.abs(has.width() - wants.width()) <= Board.SIZE_TOLERANCE
-                && Math.abs(has.thickness() - wants.thickness()) <= Board.SIZE_TOLERANCE
-                && has.length() >= wants.length();
     }
 
     /** A board laid in the job that serves in no part of it. */

@@ -15,12 +15,20 @@ public final class Board {
     /** Width and thickness that differ by no more than this count as square stock, in millimetres. */
     public static final double SIZE_TOLERANCE = 0.5;
 
+    /** Half a millimetre written in decimals is still half a millimetre. */
+    private static final double SLACK = 1e-6;
+
     private final Facts facts;
     private volatile @Nullable List<KnotBody> bodies;
     private volatile @Nullable List<Trace> traces;
     private volatile @Nullable List<Double> departures;
     private volatile @Nullable Seasoned now;
     private volatile @Nullable TrueForm form;
+
+    /** Whether a width or thickness passes for another, millimetres. */
+    public static boolean sameSize(double one, double other) {
+        return Math.abs(one - other) <= SIZE_TOLERANCE + SLACK;
+    }
 
     private Board(Facts facts) {
         this.facts = facts;

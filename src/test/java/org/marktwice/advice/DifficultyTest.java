@@ -77,7 +77,7 @@ class DifficultyTest {
         Board cupped = Fixtures.board("X")
                 .size(308, 120, 18)
                 .pith(60, -12)
-                .moisture(26, 8)
+                .moisture(30, 6)
                 .board();
         assertThat(Options.unfit(SHELF, cupped, Fixtures.UPRIGHT_LEFT)).isPresent();
         Board narrow = Fixtures.board("Y").size(308, 90, 18).board();

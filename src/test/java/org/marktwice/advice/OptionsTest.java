@@ -34,6 +34,7 @@ import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Knot;
+import org.marktwice.timber.Seasoned;
 import org.marktwice.timber.Surface;
 
 /**
@@ -104,6 +105,38 @@ class OptionsTest {
                 Set.of());
         assertThat(Options.unfit(Fixtures.withPractice(SHELF, lenient), cupped, UPRIGHT_LEFT))
                 .isEmpty();
+    }
+
+    /** A straight-edge rocks on the rounded face: the gap under it, across the hollow one, is the cup. */
+    @Test
+    void cupIsTheGapUnderAStraightEdgeOnTheHollowFace() {
+        Board cupped = board("Q").moisture(14, 8).pith(60, -30).board();
+        double hollow = Seasoned.now(cupped).cup(FACE_1).orElseThrow();
+        double rounded = -Seasoned.now(cupped).cup(FACE_2).orElseThrow();
+        double between = 120 / ((hollow + rounded) / 2);
+        double less = 120 / (hollow - 0.01);
+
+        assertThat(rounded).isGreaterThan(hollow + 0.02);
+        assertThat(Options.unfit(withPoor(between), cupped, UPRIGHT_LEFT)).isEmpty();
+        assertThat(Options.unfit(withPoor(less), cupped, UPRIGHT_LEFT)).isPresent();
+    }
+
+    private static Scenario withPoor(double ratio) {
+        return Fixtures.withPractice(SHELF, Practice.DEFAULT.with(new Practice.CupRatio(2 * ratio, ratio)));
+    }
+
+    /** 16.1 − 15.6 is a little more than a half to the machine. */
+    @Test
+    void halfAMillimetreInDecimalsIsHalfAMillimetre() {
+        Part thin = timber("q", "Q").size(300, 120, 15.6).part();
+
+        assertThat(16.1 - 15.6).isNotEqualTo(0.5);
+        assertThat(Options.hasSize(board("Q").size(300, 120, 16.1).board(), thin))
+                .isTrue();
+        assertThat(Options.unfit(SHELF, board("Q").size(300, 120, 16.1).board(), thin))
+                .isEmpty();
+        assertThat(Options.hasSize(board("Q").size(300, 120, 16.3).board(), thin))
+                .isFalse();
     }
 
     @ParameterizedTest(name = "dressed {0}: {1} turns")

@@ -41,9 +41,7 @@ class WrongUseTest {
 
     static Stream<Arguments> uses() {
         return Stream.of(
-                use(
-                        "marktwice: Unmatched argument at index 0: 'frobnicate' (marktwice --help says more)",
-                        "frobnicate"),
+                use("marktwice: there is no command frobnicate (marktwice --help says more)", "frobnicate"),
                 use(
                         "marktwice mark: Missing required parameters: 'SCENARIO', 'ATTEMPT' (marktwice mark --help says more)",
                         "mark"),
@@ -82,11 +80,18 @@ class WrongUseTest {
                 room("expected a room from -1.11C (30F) to 60C (140F), found 200F", "200F,50%"),
                 room("expected a relative humidity from 0% to 100%, found 101%", "20C,101%"),
                 use(
-                        "marktwice board: Error: --dry-to=M, --room=ROOM are mutually exclusive (specify only one) (marktwice board --help says more)",
+                        "marktwice board: --dry-to=M, --room=ROOM are mutually exclusive (specify only one) (marktwice board --help says more)",
                         "board",
                         BOARD,
                         "--dry-to=8",
                         "--room=20C,50%"),
+                use("marktwice class: there is no command list (marktwice class --help says more)", "class", "list"),
+                use(
+                        "marktwice mark: Invalid value for positional parameter at index 1 (ATTEMPT): expected the name of a file or folder, found \"\" (marktwice mark --help says more)",
+                        "mark",
+                        SCENARIO,
+                        ""),
+                use("@nowhere: there is no such file", "solve", "@nowhere"),
                 use("nowhere.json: there is no such file", "solve", "nowhere.json"),
                 use("nowhere.json: there is no such file", "mark", SCENARIO, "nowhere.json"),
                 use("nowhere.json: there is no such file", "board", "nowhere.json"),

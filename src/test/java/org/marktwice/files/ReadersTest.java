@@ -1,6 +1,7 @@
 package org.marktwice.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,6 +14,8 @@ import java.util.Map;
 import java.util.Set;
 import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Marker;
 import org.marktwice.bench.Reason;
@@ -222,6 +225,25 @@ class ReadersTest {
                 .containsExactly(
                         new Cut("c1", List.of(Box.of(22.1, 0, 12, 40.1, 120, 18))),
                         new Cut("c2", List.of(Box.of(56.7, 48, 12, 74.7, 120, 18))));
+    }
+
+    /** A slip of a digit would otherwise pass for a cut that every knot keeps clear of. */
+    @Test
+    void aCutBesideTheBoardIsRefused() {
+        String text = Samples.text(Samples.BOARD).replace("22.1", "2201").replace("40.1", "4001");
+
+        assertThatThrownBy(() -> BoardFile.read("x", Samples.utf8(text)))
+                .hasMessageEndingWith("$.cuts[0]: cut c1 lies wholly outside board R1");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2", "999999", "99999999999999999999"})
+    void aNewerFormatIsKnownAsSuch(String number) {
+        String text = Samples.text(Samples.SCENARIO).replace("marktwice-scenario/1", "marktwice-scenario/" + number);
+
+        assertThatThrownBy(() -> ScenarioFile.read("x", Samples.utf8(text)))
+                .hasMessageEndingWith(
+                        "$.format: this file is of a newer Marktwice: format " + number + ", this one reads 1");
     }
 
     /** The independent implementation's boards are all readable. */
