@@ -294,8 +294,8 @@ public final class DeskSnapshots {
         on(() -> {
             javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "record"));
             for (int r = 0; r < 16; r++) {
-                table.setValueAt(String.valueOf(320 + (r * 7 % 5) * 0.4), r, 1);
-                table.setValueAt(String.valueOf(140 + (r * 3 % 4) * 0.5), r, 2);
+                table.setValueAt(String.valueOf(320 + (r * 7 % 5) * 0.4), r, 0);
+                table.setValueAt(String.valueOf(140 + (r * 3 % 4) * 0.5), r, 1);
             }
             return true;
         });

@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import javax.swing.JButton;
 import javax.swing.JTable;
+import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -137,6 +139,26 @@ class TeachingAClassTest {
         assertThat(at.window.panel("tomorrow").target().isShowing()).isTrue();
 
         opensWhereItWasDecided(folder, back);
+        isDeletedOnRequest(folder, back);
+    }
+
+    /** All that is kept of a learner is listed, and gone once that is agreed to; the rest is marked anew. */
+    private void isDeletedOnRequest(Path folder, Path back) {
+        at.window.table("learners").cell(TableCell.row(1).column(0)).click();
+        at.key(KeyEvent.VK_DELETE, KeyEvent.VK_CONTROL);
+        at.until("asked", () -> at.showing("to-delete"));
+        assertThat(at.readable())
+                .anySatisfy(said -> assertThat(said)
+                        .contains("second.attempt.jsonl", "key-shelf-P02.scenario.json", "index.csv")
+                        .doesNotContain("P01"));
+        JButton delete = Objects.requireNonNull(
+                at.robot.finder().find(JButtonMatcher.withText("Delete").andShowing()));
+        Strokes.pointing(at.robot, () -> at.robot.click(delete));
+        at.until("marked anew", () -> at.text("standing").startsWith("1 of 2 files marked"));
+        assertThat(column("learners", "Learner")).containsExactly("P01");
+        assertThat(folder.resolve("key-shelf-P02.scenario.json")).doesNotExist();
+        assertThat(back.resolve("second.attempt.jsonl")).doesNotExist();
+        assertThat(back.resolve("P03.attempt.jsonl")).exists();
     }
 
     /** From a slip by Enter, and from a learner's rule by a double click: the replay stands at the step that decided it. */

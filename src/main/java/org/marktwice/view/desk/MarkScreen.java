@@ -2,6 +2,7 @@ package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -59,13 +60,19 @@ final class MarkScreen implements Screen {
     static final Command PRINT = new Command(
             "print-tomorrow",
             Place.MARK,
-            "Print tomorrow's page …",
+            "Print …",
             "menu P",
-            "Save the page of what to teach again (PDF)");
+            "Save the page of what to teach again, or everyone's mark sheet (PDF)");
+    static final Command DELETE = new Command(
+            "delete-learner",
+            Place.MARK,
+            "Delete learner …",
+            "menu DELETE",
+            "Delete all that is kept of the learner picked out, on their request");
     static final Command BACK =
             new Command("leave-mark", Place.MARK, "Teacher's desk", "ESCAPE", "Go back to the desk");
     static final List<Command> ALL =
-            List.of(MARK, STOP, LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES, EXPORT, PRINT, BACK);
+            List.of(MARK, STOP, LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES, EXPORT, PRINT, DELETE, BACK);
 
     private static final List<Command> PANES = List.of(LEARNERS, SLIPS, RULES, PROGRESS, TOMORROW, FILES);
 
@@ -113,11 +120,18 @@ final class MarkScreen implements Screen {
                 new Deed(FILES, () -> showPane(FILES)),
                 new Deed(EXPORT, this::export, () -> marking != null),
                 new Deed(PRINT, this::print, () -> marking != null),
+                new Deed(
+                        DELETE,
+                        this::deleteLearner,
+                        () -> panes.learner().isPresent() && working == null && tabs.isChosen(0)),
                 new Deed(BACK, desk::home));
         stop = KeyButton.of(deed(STOP));
         page = build();
         panes.onOpen(this::replay);
-        panes.onLook(this::say);
+        panes.onLook(words -> {
+            say(words);
+            deeds.forEach(Deed::refresh);
+        });
         Commands.install(page, deeds);
         tabs.choose(0);
     }
@@ -138,6 +152,7 @@ final class MarkScreen implements Screen {
         whole.add(Bar.top(
                 "Mark",
                 "What came back, and what to teach next",
+                KeyButton.of(deed(DELETE)),
                 KeyButton.of(deed(PRINT)),
                 KeyButton.of(deed(EXPORT)),
                 KeyButton.of(deed(BACK))));
@@ -190,6 +205,7 @@ final class MarkScreen implements Screen {
         tabs.choose(PANES.indexOf(command));
         ((CardLayout) stage.getLayout()).show(stage, command.id());
         say("");
+        deeds.forEach(Deed::refresh);
     }
 
     // Marking
@@ -261,6 +277,13 @@ final class MarkScreen implements Screen {
         Marking now = marking;
         if (now == null) return;
         Aside.run(() -> now.open(file), o -> desk.replay(o.scenario(), o.attempt(), sought), this::say);
+    }
+
+    private void deleteLearner() {
+        List<Path> folders = new ArrayList<>(List.of(desk.folder().folder()));
+        folder.path().ifPresent(folders::add);
+        exercise.path().ifPresent(folders::add);
+        panes.learner().ifPresent(who -> DeleteLearner.ask(page, who, folders, this::mark, this::say));
     }
 
     // Saving

@@ -2,6 +2,7 @@ package org.marktwice.view.desk;
 
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
@@ -56,6 +58,10 @@ final class RecordScreen implements Screen {
             new Command("leave-record", Place.RECORD, "Teacher's desk", "ESCAPE", "Go back to the desk");
     static final List<Command> ALL = List.of(OPEN, SAVE, UNDO, REDO, BESIDE, BACK);
 
+    private static final int NAME = 88;
+    private static final int MEASURE = 108;
+    private static final int HEAD_LINES = 4;
+
     private final Desk desk;
     private final Scenario scenario;
     private final PathField file;
@@ -67,6 +73,7 @@ final class RecordScreen implements Screen {
     private final JLabel line = Look.label(" ", Style.BODY);
     private final Cells cells = new Cells();
     private final TypingTable table = new Table();
+    private final JTable names = new JTable(cells);
     private final List<Deed> deeds;
     private final JPanel page;
     private RecordModel model;
@@ -119,8 +126,24 @@ final class RecordScreen implements Screen {
         table.setModel(cells);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         table.setDefaultRenderer(Object.class, new Figure());
-        table.getTableHeader().setFont(Style.NOTE.font());
-        table.getTableHeader().setForeground(Look.colour(Ink.QUIET));
+        names.setDefaultRenderer(Object.class, new Figure());
+        names.setRowHeight(table.getRowHeight());
+        names.setFocusable(false);
+        names.setRowSelectionAllowed(false);
+        names.setIntercellSpacing(new Dimension(1, 1));
+        names.setShowGrid(true);
+        names.setGridColor(Look.colour(Ink.BORDER));
+        names.getTableHeader().setReorderingAllowed(false);
+        names.getTableHeader().setResizingAllowed(false);
+    }
+
+    /** The learners stay in sight however far to the right one is. */
+    private JScrollPane scrolling() {
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setRowHeaderView(names);
+        scroll.setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, names.getTableHeader());
+        return scroll;
     }
 
     /** Straight down a column, and on to the head of the next. */
@@ -133,14 +156,15 @@ final class RecordScreen implements Screen {
 
         @Override
         boolean isFigure(int column) {
-            return column > 0;
+            return true;
         }
 
         @Override
         int[] below(int line, int column) {
-            int from = Math.max(1, column);
             boolean last = line + 1 >= getRowCount();
-            return last ? new int[] {0, Math.min(from + 1, model.measures().size())} : new int[] {line + 1, from};
+            return last
+                    ? new int[] {0, Math.min(column + 1, model.measures().size() - 1)}
+                    : new int[] {line + 1, column};
         }
     }
 
@@ -178,9 +202,7 @@ final class RecordScreen implements Screen {
         JPanel body = new JPanel(new MigLayout("insets 8 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
         Card card =
                 new Card(new MigLayout("insets 16 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", "[grow,fill][][]"));
-        JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        card.add(scroll, "grow, hmin 0, wmin 0");
+        card.add(scrolling(), "grow, hmin 0, wmin 0");
         says.setName("record-says");
         paid.setName("record-paid");
         card.add(says, "wmin 0");
@@ -198,10 +220,17 @@ final class RecordScreen implements Screen {
         practice = Map.of();
         model.steps().addListener(this::refresh);
         cells.fireTableStructureChanged();
+        table.removeColumn(table.getColumnModel().getColumn(0));
         for (int i = 0; i < table.getColumnCount(); i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(i == 0 ? 84 : 124));
+            table.getColumnModel().getColumn(i).setPreferredWidth(Look.px(MEASURE));
+            table.getColumnModel().getColumn(i).setHeaderRenderer(new WrappedHead(HEAD_LINES, true));
         }
-        if (table.getRowCount() > 0) table.changeSelection(0, 1, false, false);
+        while (names.getColumnCount() > 1) {
+            names.removeColumn(names.getColumnModel().getColumn(1));
+        }
+        names.getColumnModel().getColumn(0).setHeaderRenderer(new WrappedHead(HEAD_LINES, false));
+        names.setPreferredScrollableViewportSize(new Dimension(Look.px(NAME), 0));
+        if (table.getRowCount() > 0) table.changeSelection(0, 0, false, false);
         table.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
         refresh();
     }
@@ -376,15 +405,16 @@ final class RecordScreen implements Screen {
 
         @Override
         public Component getTableCellRendererComponent(
-                JTable of, @Nullable Object value, boolean selected, boolean focused, int row, int column) {
+                JTable of, @Nullable Object value, boolean selected, boolean focused, int row, int shown) {
+            int column = of.convertColumnIndexToModel(shown);
             Optional<Judged> judged = cells.measure(column)
                     .filter(m -> model.at(row, m).isPresent())
                     .flatMap(m -> model.judged(row, m));
             String sign = judged.map(j -> sign(j.band())).orElse("");
-            super.getTableCellRendererComponent(
-                    of, sign + (value == null ? "" : value), selected, focused, row, column);
+            super.getTableCellRendererComponent(of, sign + (value == null ? "" : value), selected, focused, row, shown);
             setBorder(BorderFactory.createEmptyBorder(0, Look.px(8), 0, Look.px(8)));
             setHorizontalAlignment(column == 0 ? SwingConstants.LEFT : SwingConstants.RIGHT);
+            if (!selected) setBackground(Look.colour(Ink.PANEL));
             setForeground(judged.map(j -> ink(j.band())).orElse(Look.colour(Ink.INK)));
             setToolTipText(judged.map(j ->
                             String.format(Locale.ROOT, "%s: %+.1f, limit ± %.1f mm", j.title(), j.off(), j.limit()))

@@ -226,6 +226,11 @@ final class ResultsPanes {
                 .orElse("")));
     }
 
+    /** The learner picked out; empty while none is. */
+    Optional<String> learner() {
+        return learnersSheet.chosen().map(Row::learner);
+    }
+
     private String says(Row row, int column) {
         Optional<Item> rule = rule(column);
         Optional<Score> score = rule.isPresent() ? score(row, rule.get()) : Optional.of(row.total());

@@ -38,6 +38,10 @@ final class Tabs extends JPanel {
         words.get(index).setSelected(true);
     }
 
+    boolean isChosen(int index) {
+        return words.get(index).isSelected();
+    }
+
     /** Says at a tab how it stands, after its word; empty for nothing. */
     void note(int index, String note) {
         words.get(index).note(note);
