@@ -74,6 +74,7 @@ public final class Main {
     private static CommandLine commandLine(Console console) {
         return new CommandLine(new Top())
                 .addSubcommand(new MarkCommand(console))
+                .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new SolveCommand(console))
                 .addSubcommand(new BoardCommand(console))
                 .addSubcommand(new CheckCommand(console))

@@ -130,13 +130,23 @@ public final class ActionWords {
     public static String facing(Map<Surface, Direction> facing) {
         return facing.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(e -> e.getKey().spoken() + " to the " + e.getValue().id())
+                .map(e -> e.getKey().spoken() + " " + towards(e.getValue()))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String towards(Direction direction) {
+        return switch (direction) {
+            case TOP -> "up";
+            case BOTTOM -> "down";
+            default -> "to the " + direction.id();
+        };
     }
 
     private static String trim(Action.Turning turn) {
         Trim trim = turn.trim();
-        return trim == null ? "" : ", " + mm(trim.mm()) + " off " + trim.end().spoken();
+        if (trim == null) return "";
+        return ", " + (trim.mm() == 0 ? "nothing" : mm(trim.mm())) + " off "
+                + trim.end().spoken();
     }
 
     public static String mm(double value) {

@@ -8,12 +8,16 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.Mark;
+import org.marktwice.bench.ToolReading;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Ink;
 import org.marktwice.picture.Lie;
+import org.marktwice.picture.Pointed;
 import org.marktwice.picture.Struck;
+import org.marktwice.rulebook.Verdict;
 import org.marktwice.timber.Surface;
 
 /** What mark sheet and replay show of a board: as the learner left it, and as the model answer has it. */
@@ -80,6 +84,44 @@ public final class Pictures {
         return placed(bench, state).map(Pictures::lie).orElse(Lie.FIRST);
     }
 
+    /** A board as it lies once a step is done: as it is placed, rolled so that what was done can be seen. */
+    public static Lie lie(ReplayModel replay, int step) {
+        Bench bench = replay.after(step);
+        Lie lie = lie(bench, bench.board(replay.boardAt(step)));
+        Optional<Surface> touched = step == 0 ? Optional.empty() : touched(replay.action(step));
+        return touched.filter(s -> !s.isEnd() && !lie.shows(s))
+                .map(lie::showing)
+                .orElse(lie);
+    }
+
+    /**
+     * The board in hand as a step left it: the rule where it was laid, the surface that was tried, and what shows the worst
+     * finding that the step decided on this board.
+     */
+    public static BoardPicture after(ReplayModel replay, int step) {
+        Bench bench = replay.after(step);
+        String id = replay.boardAt(step);
+        BoardPicture picture = learners(bench, bench.board(id));
+        if (step == 0) return picture;
+        Action action = replay.action(step);
+        if (action instanceof Action.Measure m) {
+            picture = picture.rule(new BoardPicture.LaidRule(m.from(), m.to(), ActionWords.mm(reading(m))));
+        } else if (action instanceof Action.Test t) {
+            picture = picture.pointed(new Pointed.AtSurface(t.on()));
+        }
+        BoardPicture plain = picture;
+        return replay.decidedBy(step).stream()
+                .filter(l -> l.verdict() != Verdict.SOUND && id.equals(l.board()))
+                .findFirst()
+                .map(l -> plain.evidence(l.finding().evidence(), Ink.of(l.verdict())))
+                .orElse(plain);
+    }
+
+    private static double reading(Action.Measure measure) {
+        Double reads = measure.reads();
+        return reads != null ? reads : ToolReading.of(measure.from(), measure.to());
+    }
+
     /** The surface that an action was done on; empty where it was none. */
     public static Optional<Surface> touched(Action action) {
         if (action instanceof Action.FaceSide a) return Optional.of(a.on());
@@ -88,6 +130,7 @@ public final class Pictures {
         if (action instanceof Action.Measure a) return Optional.of(a.from().surface());
         if (action instanceof Action.Test a) return Optional.of(a.on());
         if (action instanceof Action.Line a) return Optional.of(a.on());
+        if (action instanceof Action.Bevel a) return Optional.of(a.on());
         if (action instanceof Action.Gauge a) return Optional.of(a.on());
         return Optional.empty();
     }

@@ -2,6 +2,7 @@ package org.marktwice.feedback;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -48,6 +49,19 @@ public final class ReplayModel {
     /** @param step from 1 */
     public Action action(int step) {
         return benches.get(last()).log().get(step - 1);
+    }
+
+    /** Such as {@code Step 3 of 12}; another hand's step is told as that. */
+    public String place(int step) {
+        boolean anothers = step > 0 && step < benches.get(last()).takenOver();
+        return (anothers ? "Another hand · step " : "Step ") + step + " of " + last();
+    }
+
+    /** When it was done, minutes and seconds after the start; empty for step 0. */
+    public String time(int step) {
+        if (step == 0) return "";
+        long seconds = Math.round(action(step).t());
+        return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
     }
 
     /** The findings that this step decided, worst first. */

@@ -31,6 +31,8 @@ import org.marktwice.rulebook.Texts;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Surface;
+import org.marktwice.timber.SurfacePoint;
 
 /** A mark sheet as it is read: findings by board, worst first, in words. No Swing. */
 public final class SheetModel {
@@ -79,6 +81,28 @@ public final class SheetModel {
 
         public Verdict verdict() {
             return finding().verdict();
+        }
+
+        /** Where it can be seen, such as {@code board A, face 1 and edge 2, knot 3}; empty where no one place shows it. */
+        public String where() {
+            Finding.Evidence shown = finding().evidence();
+            List<String> places = new ArrayList<>();
+            if (board != null) places.add("board " + board);
+            List<String> surfaces = Stream.concat(
+                            shown.surfaces().stream(), shown.points().stream().map(SurfacePoint::surface))
+                    .distinct()
+                    .map(Surface::spoken)
+                    .toList();
+            if (!surfaces.isEmpty()) places.add(BoardWords.and(surfaces));
+            if (!shown.knots().isEmpty())
+                places.add(BoardWords.and(
+                        shown.knots().stream().distinct().map(SheetModel::knot).toList()));
+            return String.join(", ", places);
+        }
+
+        /** Marks got and to be had, such as {@code 1.5 of 3}. */
+        public String marks() {
+            return number(entry.worth() - entry.lost()) + " of " + number(entry.worth());
         }
 
         /** The verdict in a word, as always shown beside its sign. */

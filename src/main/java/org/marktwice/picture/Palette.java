@@ -3,6 +3,7 @@ package org.marktwice.picture;
 import java.awt.Color;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Colours by meaning. Paper output is always {@link #LIGHT}. */
 public final class Palette {
@@ -15,6 +16,18 @@ public final class Palette {
     private Palette(Map<Ink, Color> colours, boolean dark) {
         this.colours = colours;
         this.dark = dark;
+    }
+
+    /**
+     * Light wood on a ground whose colours are told apart later: for files that are shown by whichever light their reader
+     * has. What lies on wood keeps its colours.
+     *
+     * @param others the colour that stands for each other ink until then
+     */
+    public static Palette standingFor(Function<Ink, Color> others) {
+        Map<Ink, Color> c = onWood();
+        for (Ink ink : Ink.values()) c.computeIfAbsent(ink, others);
+        return new Palette(c, false);
     }
 
     public boolean isDark() {

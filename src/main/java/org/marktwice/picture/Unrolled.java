@@ -88,9 +88,19 @@ public final class Unrolled {
                 extent(extents, Surface.END_2).getWidth());
         double least = 0.02;
         double across = (area.getWidth() - labels - BESIDE) / (strips.getWidth() + ends);
+        double endLabel = 0;
+        // a program that draws the letters otherwise may need a little more
+        double slack = font.getSize2D() * 0.6;
+        for (Surface s : List.of(Surface.END_1, Surface.END_2)) {
+            double wide = font.getStringBounds(s.spoken() + "  ", frc).getWidth()
+                    + quiet(font).getStringBounds(note(board, s), frc).getWidth();
+            endLabel = Math.max(endLabel, wide + slack);
+        }
+        // what stands under the ends needs its room, however narrow they are
+        if (ends * across < endLabel) across = (area.getWidth() - labels - BESIDE - endLabel) / strips.getWidth();
         double down = (area.getHeight() - 3 * GAP) / high;
         double scale = Math.min(greatest, Math.max(least, Math.min(across, down)));
-        double wide = labels + BESIDE + (strips.getWidth() + ends) * scale;
+        double wide = labels + BESIDE + strips.getWidth() * scale + Math.max(ends * scale, endLabel);
         double x = area.getX() + Math.max(0, (area.getWidth() - wide) / 2) + labels;
         double y = area.getY() + Math.max(0, (area.getHeight() - high * scale - 3 * GAP) / 2);
         Map<Surface, Rectangle2D> places = new EnumMap<>(Surface.class);

@@ -88,6 +88,9 @@ final class Blocks {
         };
     }
 
+    /** Room for the marks at the end of a line, so that figures before them stand in a column. */
+    private static final double MARKS = 56;
+
     /** A line that begins with a verdict's sign and word; its figure and marks on the right. */
     static Block verdict(Verdict verdict, String title, String figure, String marks) {
         return new Block() {
@@ -103,7 +106,7 @@ final class Blocks {
                 pen.g.setColor(Pen.PALETTE.of(ink));
                 Sign.draw(pen.g, verdict, x, base + 0.5, Type.STRONG.size() * 0.8);
                 pen.write(verdict.id(), x + 12, base, Type.BODY, ink);
-                double right = x + width - Type.BODY.width(marks);
+                double right = x + width - Math.max(MARKS, Type.BODY.width(marks));
                 pen.writeRight(marks, x + width, base, Type.BODY, Ink.QUIET);
                 double figures = right - 10 - Type.BODY.width(figure);
                 pen.write(figure, figures, base, Type.BODY, ink);

@@ -1,128 +1,156 @@
 package org.marktwice.print;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.Attempt;
+import org.marktwice.bench.Bench;
+import org.marktwice.bench.CannotDo;
 import org.marktwice.classroom.Marked;
-import org.marktwice.drawing.Part;
+import org.marktwice.feedback.JobVerdicts;
+import org.marktwice.feedback.Replayed;
+import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;
+import org.marktwice.picture.JobPicture;
 import org.marktwice.rulebook.Cautions;
-import org.marktwice.rulebook.Finding;
-import org.marktwice.rulebook.MarkSheet;
-import org.marktwice.rulebook.Texts;
+import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.scenario.Scenario;
 
-/** A learner's mark sheet, to be handed back: findings by board and part, worst first; the reasons once each. */
+/**
+ * A learner's mark sheet, to be handed back: findings by board, worst first, the reasons once each; what was estimated and
+ * which hints were used; the settings that it was marked by.
+ */
 final class MarkSheets {
     private static final double INDENT = 48;
+    /** For the names of settings. */
+    private static final double WIDE = 74;
 
-    private final Marked marked;
-    private final MarkSheet sheet;
-    private final Scenario scenario;
+    private final SheetModel sheet;
+    private final String learner;
+    private final List<String> notes;
     private final Paper paper;
     private final Set<String> explained = new HashSet<>();
 
-    MarkSheets(Marked marked, Paper paper) {
-        this.marked = marked;
-        this.sheet = marked.sheet().orElseThrow();
-        this.scenario = marked.scenario().orElseThrow();
+    private MarkSheets(SheetModel sheet, String learner, List<String> notes, Paper paper) {
+        this.sheet = sheet;
+        this.learner = learner.isBlank() ? "no name given" : learner;
+        this.notes = notes;
         this.paper = paper;
     }
 
-    List<Leaf> leaves() {
-        String learner = marked.learner().isBlank() ? "no name given" : marked.learner();
-        TitleBlock block = new TitleBlock("mark sheet", learner, scenario.title() + ", level " + scenario.level(), "");
+    /** @param marked one that has a sheet */
+    static List<Leaf> leaves(Marked marked, Paper paper) {
+        Attempt attempt = marked.attempt().orElseThrow();
+        try {
+            Bench bench = Bench.after(marked.scenario().orElseThrow(), attempt);
+            SheetModel sheet = SheetModel.of(bench, marked.sheet().orElseThrow());
+            List<String> notes = marked.reason().isEmpty() ? List.of() : List.of(marked.reason());
+            return new MarkSheets(sheet, marked.learner(), notes, paper).leaves();
+        } catch (CannotDo e) {
+            throw new IllegalStateException("what was marked can be done", e);
+        }
+    }
+
+    static List<Leaf> leaves(Replayed replayed, Paper paper) {
+        List<String> notes = new ArrayList<>(replayed.notices());
+        if (!replayed.sheet().bench().handedIn()) notes.add("not handed in yet");
+        return new MarkSheets(replayed.sheet(), replayed.attempt().learner(), notes, paper).leaves();
+    }
+
+    private List<Leaf> leaves() {
+        Scenario scenario = sheet.scenario();
+        String exercise = scenario.title() + ", level " + scenario.level();
+        TitleBlock block = new TitleBlock("mark sheet", learner, exercise, "");
         List<Block> blocks = new ArrayList<>();
-        String total = Figure.number(sheet.marks()) + " of " + Figure.number(sheet.outOf()) + " marks";
-        blocks.add(Blocks.text(learner + ": " + total, Type.TITLE, Ink.INK));
-        blocks.add(Blocks.text(scenario.title() + ", level " + scenario.level(), Type.BODY, Ink.QUIET));
-        if (!marked.reason().isEmpty()) blocks.add(Blocks.text("Note: " + marked.reason() + ".", Type.BODY, Ink.CLOSE));
-        groups().forEach((title, entries) -> blocks.addAll(group(title, entries)));
+        blocks.add(Blocks.text(learner + ": " + sheet.total() + " marks", Type.TITLE, Ink.INK));
+        blocks.add(Blocks.text(exercise, Type.BODY, Ink.QUIET));
+        for (String note : notes) blocks.add(Blocks.text("Note: " + ended(note), Type.BODY, Ink.CLOSE));
+        JobPicture job = JobPicture.of(scenario.drawing());
+        blocks.add(Blocks.picture(
+                Paper.points(44),
+                (pen, place) -> JobVerdicts.paint(pen.g, job, sheet, place, 16, Pen.PALETTE),
+                "the job as it would come out, the worst verdict on each part"));
+        for (SheetModel.Group group : sheet.groups()) blocks.addAll(group(group));
+        estimates(blocks);
+        hints(blocks);
+        practice(blocks);
         foot(blocks);
         return Leaf.flowing(block, paper, blocks);
     }
 
-    private Map<String, List<MarkSheet.Entry>> groups() {
-        Map<String, List<MarkSheet.Entry>> groups = new LinkedHashMap<>();
-        sheet.entries().stream()
-                .sorted(Comparator.comparingDouble(MarkSheet.Entry::lost).reversed())
-                .forEach(e -> groups.computeIfAbsent(subject(e.finding()), t -> new ArrayList<>())
-                        .add(e));
-        return groups;
+    private static String ended(String sentence) {
+        return sentence.endsWith(".") ? sentence : sentence + ".";
     }
 
-    private String subject(Finding finding) {
-        String board = finding.subject().board();
-        String part = part(finding.subject().part());
-        if (board == null) return part == null ? "The job as a whole" : part;
-        return "Board " + board + (part == null ? "" : " · " + part);
-    }
-
-    private @Nullable String part(@Nullable String id) {
-        return id == null ? null : scenario.drawing().part(id).map(Part::name).orElse(id);
-    }
-
-    private List<Block> group(String title, List<MarkSheet.Entry> entries) {
+    private List<Block> group(SheetModel.Group group) {
         List<Block> all = new ArrayList<>();
-        double marks = entries.stream().mapToDouble(e -> e.worth() - e.lost()).sum();
-        double outOf = entries.stream().mapToDouble(MarkSheet.Entry::worth).sum();
-        all.add(Blocks.heading(title, Figure.number(marks) + " of " + Figure.number(outOf)));
-        for (MarkSheet.Entry entry : entries) all.addAll(found(entry));
+        String marks = Figure.number(group.marks()) + " of " + Figure.number(group.outOf());
+        all.add(Blocks.heading(group.title(), marks));
+        for (SheetModel.Line line : group.lines()) all.add(found(line));
         return all;
     }
 
-    private List<Block> found(MarkSheet.Entry entry) {
-        Finding finding = entry.finding();
-        Texts.RuleTexts texts = Texts.of(finding.rule());
+    private Block found(SheetModel.Line line) {
         List<Block> all = new ArrayList<>();
-        String marks = Figure.number(entry.worth() - entry.lost()) + " of " + Figure.number(entry.worth());
-        all.add(Blocks.verdict(finding.verdict(), texts.title(), figure(finding), marks));
-        if (finding.verdict() == Verdict.SOUND) return all;
-        all.add(say("found", Texts.says(finding, scenario)));
-        String instead = Texts.instead(finding, scenario);
-        if (!instead.isEmpty()) all.add(say("better", instead));
-        if (explained.add(finding.rule())) {
-            all.add(say("why", texts.why()));
-            if (!texts.safety().isEmpty()) all.add(say("caution", texts.safety()));
+        all.add(Blocks.verdict(line.verdict(), line.title(), line.figure(), line.marks()));
+        if (line.verdict() == Verdict.SOUND) return all.get(0);
+        say(all, "found", line.says());
+        say(all, "where", line.where());
+        say(all, "better", line.instead());
+        if (explained.add(line.finding().rule())) {
+            say(all, "why", line.why());
+            say(all, "caution", line.safety());
+            say(all, "source", line.source());
         }
-        return List.of(Blocks.together(all));
+        return Blocks.together(all);
     }
 
-    private static Block say(String label, String text) {
-        return Blocks.labelled(label, INDENT, text, Type.TABLE, Ink.INK);
+    private static void say(List<Block> into, String label, String text) {
+        if (!text.isEmpty()) into.add(Blocks.labelled(label, INDENT, text, Type.TABLE, Ink.INK));
     }
 
-    /** What was measured against its limit; a limit of nought goes without saying, and so does a count that is right. */
-    static String figure(Finding finding) {
-        Finding.Measured m = finding.measured();
-        if (m == null || (m.unit().equals("count") && finding.verdict() == Verdict.SOUND)) return "";
-        String value = amount(m.value(), m.unit());
-        return m.limit() == 0 ? value : value + ", limit " + amount(m.limit(), m.unit());
+    private void estimates(List<Block> blocks) {
+        SheetModel.Estimate said = sheet.parts().given() ? sheet.parts() : sheet.estimate();
+        List<String> lines = new ArrayList<>();
+        if (said.given()) {
+            line(lines, "Expected, and lost marks: ", said.foreseen());
+            line(lines, "Expected, and lost none: ", said.held());
+            line(lines, "Lost marks unexpectedly: ", said.missed());
+            if (lines.isEmpty()) lines.add("Expected to lose no marks, and lost none.");
+        }
+        sheet.clearances().forEach(c -> lines.add(c + "."));
+        if (lines.isEmpty()) lines.add("Handed in without one.");
+        section(blocks, "Estimates", lines);
     }
 
-    private static String amount(double value, String unit) {
-        return switch (unit) {
-            case "mm" -> Figure.tenth(value) + " mm";
-            case "degrees" -> Figure.tenth(value) + "°";
-            case "%" -> String.format(Locale.ROOT, "%.0f %%", value);
-            case "ratio", "count" -> Figure.number(value);
-            default -> Figure.number(value) + " " + unit;
-        };
+    private static void line(List<String> into, String label, List<String> titles) {
+        if (!titles.isEmpty()) into.add(label + String.join("; ", titles) + ".");
+    }
+
+    private void hints(List<Block> blocks) {
+        List<String> used = sheet.hints().stream().map(h -> h + ".").toList();
+        section(blocks, "Hints used", used.isEmpty() ? List.of("None.") : used);
+    }
+
+    private static void section(List<Block> blocks, String title, List<String> lines) {
+        List<Block> all = new ArrayList<>(List.of(Blocks.heading(title, "")));
+        for (String line : lines) all.add(Blocks.text(line, Type.TABLE, Ink.INK));
+        blocks.addAll(Blocks.table(all));
+    }
+
+    private void practice(List<Block> blocks) {
+        List<Block> all = new ArrayList<>(List.of(Blocks.heading("The workshop’s practice in force", "")));
+        for (PracticeWords.Setting set : PracticeWords.all(sheet.scenario().practice()))
+            all.add(Blocks.labelled(set.name(), WIDE, set.value(), Type.TABLE, Ink.INK));
+        blocks.addAll(Blocks.table(all));
     }
 
     private void foot(List<Block> blocks) {
         if (!sheet.notJudged().isEmpty()) {
-            List<String> titles =
-                    sheet.notJudged().stream().map(r -> Texts.of(r).title()).toList();
             blocks.add(Blocks.heading("Nothing to judge, and worth nothing here", ""));
-            blocks.add(Blocks.text(String.join("; ", titles) + ".", Type.NOTE, Ink.QUIET));
+            blocks.add(Blocks.text(String.join("; ", sheet.notJudged()) + ".", Type.NOTE, Ink.QUIET));
         }
         blocks.add(Blocks.space(8));
         blocks.add(Blocks.text(Cautions.LINE, Type.NOTE, Ink.QUIET));

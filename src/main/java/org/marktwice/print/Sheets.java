@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import org.marktwice.classroom.Marked;
+import org.marktwice.feedback.Replayed;
 import org.marktwice.scenario.Scenario;
 
 /** Printed sheets: for an exercise, and for a class's attempts. {@link SheetFile} saves them. */
@@ -34,7 +35,7 @@ public final class Sheets {
     public static List<Page> marks(List<Marked> marked, Paper paper) {
         List<Page> pages = new ArrayList<>();
         for (Marked one : marked) {
-            if (one.sheet().isPresent()) pages.addAll(Leaf.bound(new MarkSheets(one, paper).leaves(), paper));
+            if (one.sheet().isPresent()) pages.addAll(Leaf.bound(MarkSheets.leaves(one, paper), paper));
         }
         return List.copyOf(pages);
     }
@@ -42,5 +43,10 @@ public final class Sheets {
     static TitleBlock block(SheetKind kind, Scenario scenario, String scale) {
         return new TitleBlock(
                 kind.spoken(), scenario.title(), "level " + scenario.level() + " · " + scenario.id(), scale);
+    }
+
+    /** The mark sheet of one attempt. */
+    public static List<Page> marks(Replayed replayed, Paper paper) {
+        return Leaf.bound(MarkSheets.leaves(replayed, paper), paper);
     }
 }

@@ -6,7 +6,6 @@ import java.awt.image.BufferedImage;
 import java.awt.image.RenderedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -18,10 +17,6 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.DefaultImageHandler;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TTFSubsetter;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -66,23 +61,10 @@ public final class Svg {
     }
 
     /** The letters that are used, within the file; a program that takes no fonts from a file shows another sans. */
-    private static Element faces(Document document, Element root) throws IOException {
-        String used = root.getTextContent();
+    private static Element faces(Document document, Element root) {
         Element style = document.createElementNS(NAMESPACE, "style");
-        style.setTextContent(face("Inter", Type.REGULAR, used) + face("Inter SemiBold", Type.STRONG_FILE, used));
+        style.setTextContent(Faces.declared(root.getTextContent()));
         return style;
-    }
-
-    private static String face(String family, String file, String used) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (InputStream in = Type.file(file);
-                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
-            TTFSubsetter letters = new TTFSubsetter(font);
-            used.codePoints().forEach(letters::add);
-            letters.writeToStream(out);
-        }
-        return "@font-face{font-family:\"" + family + "\";src:url(data:font/ttf;base64,"
-                + Base64.getEncoder().encodeToString(out.toByteArray()) + ")}";
     }
 
     /** With other sans for programs that don't take the letters, and without a document type that would have to be fetched. */

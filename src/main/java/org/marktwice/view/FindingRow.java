@@ -34,12 +34,7 @@ final class FindingRow extends JButton {
 
     private String spoken() {
         return line.word() + ", " + line.title() + (line.figure().isEmpty() ? "" : ", " + line.figure()) + ", "
-                + marks() + " marks";
-    }
-
-    private String marks() {
-        double worth = line.entry().worth();
-        return SheetModel.number(worth - line.entry().lost()) + " of " + SheetModel.number(worth);
+                + line.marks() + " marks";
     }
 
     void open(boolean on) {
@@ -76,7 +71,7 @@ final class FindingRow extends JButton {
         new Sign(line.verdict()).paint(g, Look.px(12), h / 2.0 - Look.px(7), Look.px(14));
         text(g, line.word(), Style.NOTE, ink, Look.px(34), baseline);
         int right = getWidth() - Look.px(12);
-        String marks = marks();
+        String marks = line.marks();
         g.setFont(Style.NOTE.font());
         int marksAt = right - g.getFontMetrics().stringWidth(marks);
         text(g, marks, Style.NOTE, Ink.QUIET, marksAt, baseline);

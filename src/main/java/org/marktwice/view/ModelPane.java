@@ -2,22 +2,14 @@ package org.marktwice.view;
 
 import java.awt.CardLayout;
 import java.util.Locale;
-import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.advice.Explanation;
-import org.marktwice.advice.Option;
-import org.marktwice.advice.Options;
 import org.marktwice.bench.Bench;
-import org.marktwice.bench.BoardState;
-import org.marktwice.drawing.Placing;
-import org.marktwice.feedback.Pictures;
-import org.marktwice.feedback.SheetModel;
-import org.marktwice.picture.BoardPicture;
+import org.marktwice.feedback.ModelBoard;
 import org.marktwice.picture.FigureCache;
-import org.marktwice.picture.Lie;
 import org.marktwice.rulebook.ExplanationWords;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.bench.BoardView;
@@ -95,42 +87,16 @@ final class ModelPane extends Card {
 
     /** Shows the model answer for this board beside what the learner had done to it. */
     void show(Bench bench, String id) {
-        BoardState state = bench.board(id);
-        Optional<Option> option = session.situation().modelAnswer().of(state.board());
+        ModelBoard model = ModelBoard.of(session.situation(), bench, id);
         heading.setText(("Model answer for board " + id).toUpperCase(Locale.ROOT));
-        words.setText(option.map(o -> Pictures.placed(o.placing())).orElse("Stays on the rack"));
-        figure.setText(option.map(Pictures::clearance).orElse("No part is made of it.")
-                + elsewhere(state)
-                + learnersFigure(bench, state));
-        BoardPicture picture =
-                option.map(Pictures::model).orElseGet(() -> BoardPicture.of(BoardState.fresh(state.board()), null));
-        board.show(picture, option.map(o -> Pictures.lie(o.placing())).orElse(Lie.FIRST));
+        words.setText(model.words());
+        figure.setText(model.figure() + (model.learners().isEmpty() ? "" : "   Yours: " + model.learners()));
+        board.show(model.picture(), model.lie());
         board.getAccessibleContext().setAccessibleName("Board " + id + " in the model answer");
         board.getAccessibleContext().setAccessibleDescription(words.getText());
-        unrolled.show(picture);
+        unrolled.show(model.picture());
         boolean another = !showing.equals(id);
         showing = id;
         if (another && reasoning) fillReasons();
-    }
-
-    /** Which board the model answer takes for the part that the learner made of this one, where it is another. */
-    private String elsewhere(BoardState state) {
-        return state.named()
-                .flatMap(n -> session.scenario().drawing().part(n.part()))
-                .flatMap(p -> session.situation().modelAnswer().of(p))
-                .map(Option::placing)
-                .filter(p -> !p.board().equals(state.board()))
-                .map(p -> "   " + p.part().name() + ": board " + p.board().id() + ".")
-                .orElse("");
-    }
-
-    /** The learner's own clearance, to compare. */
-    private String learnersFigure(Bench bench, BoardState state) {
-        Optional<Placing> placing = Pictures.placed(bench, state);
-        if (placing.isEmpty()) return "";
-        return Options.judge(session.scenario(), placing.get())
-                .nearest()
-                .map(n -> "   Yours: " + SheetModel.fixed(n.clearance(), 1) + " mm")
-                .orElse("");
     }
 }

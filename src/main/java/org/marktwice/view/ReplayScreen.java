@@ -2,16 +2,13 @@ package org.marktwice.view;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
-import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
-import org.marktwice.bench.BoardState;
 import org.marktwice.feedback.ActionWords;
 import org.marktwice.feedback.Pictures;
 import org.marktwice.feedback.ReplayModel;
@@ -19,9 +16,7 @@ import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
-import org.marktwice.picture.Lie;
 import org.marktwice.rulebook.Cautions;
-import org.marktwice.timber.Surface;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Commands.Place;
@@ -235,25 +230,19 @@ final class ReplayScreen implements Screen {
     private void showStep() {
         Bench bench = model.after(step);
         String id = model.boardAt(step);
-        BoardState state = bench.board(id);
-        boolean anothers = step > 0 && step < bench(model.last()).takenOver();
-        String hand = anothers ? "Another hand · step " : "Step ";
-        where.setText((hand + step + " of " + model.last() + time()).toUpperCase(Locale.ROOT));
+        String time = model.time(step);
+        where.setText((model.place(step) + (time.isEmpty() ? "" : " · " + time)).toUpperCase(Locale.ROOT));
         done.setText(step == 0 ? "Before the first step" : words.of(model.action(step)));
         decided.removeAll();
         if (step > 0) model.decidedBy(step).stream().limit(4).forEach(l -> decided.add(verdict(l), "wmin 0"));
         decided.revalidate();
         decided.repaint();
-        BoardPicture picture = Pictures.learners(bench, state);
-        board.show(picture, learnersLie(bench, state));
+        BoardPicture picture = Pictures.after(model, step);
+        board.show(picture, Pictures.lie(model, step));
         board.getAccessibleContext().setAccessibleName("Board " + id + " after step " + step);
         board.getAccessibleContext().setAccessibleDescription(done.getText());
         unrolled.show(picture);
         models.show(bench, id);
-    }
-
-    private Bench bench(int at) {
-        return model.after(at);
     }
 
     private static JLabel verdict(SheetModel.Line line) {
@@ -264,22 +253,6 @@ final class ReplayScreen implements Screen {
         label.setIcon(new Sign(line.verdict()));
         label.setIconTextGap(Look.px(8));
         return label;
-    }
-
-    private String time() {
-        if (step == 0) return "";
-        long seconds = Math.round(model.action(step).t());
-        return String.format(Locale.ROOT, " · %d:%02d", seconds / 60, seconds % 60);
-    }
-
-    /** The board as it is placed by then, rolled so that what was just done can be seen. */
-    private Lie learnersLie(Bench bench, BoardState state) {
-        Lie lie = Pictures.lie(bench, state);
-        if (step == 0) return lie;
-        Action action = model.action(step);
-        Optional<Surface> touched = Pictures.touched(action);
-        if (touched.isEmpty() || touched.get().isEnd() || lie.shows(touched.get())) return lie;
-        return lie.showing(touched.get());
     }
 
     @Override

@@ -53,7 +53,7 @@ class ActionWordsTest {
                                 "A",
                                 Map.of(Surface.FACE_1, Direction.TOP, Surface.EDGE_1, Direction.FRONT),
                                 new Trim(Surface.END_1, 6)),
-                        "Board A: turned: face 1 to the top, edge 1 to the front, 6 mm off end 1"),
+                        "Board A: turned: face 1 up, edge 1 to the front, 6 mm off end 1"),
                 Arguments.of(new Action.SetAside(0, "A", Reason.CUPPED), "Board A: set aside, cupped"),
                 Arguments.of(
                         new Action.Line(

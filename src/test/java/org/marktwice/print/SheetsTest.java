@@ -24,6 +24,7 @@ import org.marktwice.drawing.Part;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.MarkSheet;
+import org.marktwice.rulebook.PracticeWords;
 import org.marktwice.rulebook.Rule;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Texts;
@@ -218,7 +219,10 @@ class SheetsTest {
                 assertThat(all).contains(lastWords(Texts.says(entry.finding(), scenario)));
             }
         }
-        assertThat(read.texts().get(0)).contains("P04").contains("1 of 2");
+        assertThat(read.texts().get(0)).contains("P04").contains("1 of 3");
+        assertThat(all).contains("Estimates", "Hints used", "The workshop’s practice in force");
+        for (PracticeWords.Setting set : PracticeWords.all(scenario.practice()))
+            assertThat(all).contains(set.value());
         assertThat(outside(TitleBlock.frame(Paper.A4, false), read.places())).isEmpty();
     }
 
