@@ -41,6 +41,8 @@ public final class RuleBook {
             new KnifeAndPencil(),
             new PairAlike(),
             new CheckedBeforeHandIn(),
+            new CutOnWasteSide(),
+            new CutInOrder(),
             // fit
             new GoesTogether(),
             new Gaps(),

@@ -10,6 +10,7 @@ import org.marktwice.bench.Action.Datum;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState.Done;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.CutAt;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.fit.SetOut.Marked;
@@ -153,9 +154,9 @@ final class SettingOutSlips {
                 });
     }
 
-    /** The waste shaded on the other side of one of its lines, up to a line of something else. */
+    /** A cut decided on the other side of its line; the waste shaded there, up to a line of something else. */
     static List<Slipped> wrongSide(Slipping s) {
-        List<Slipped> all = new ArrayList<>();
+        List<Slipped> all = new ArrayList<>(cutBeyond(s));
         for (SetBoard b : boards(s)) {
             for (String joint : b.joints()) {
                 Joint kind = s.situation().scenario().drawing().joint(joint).orElseThrow();
@@ -172,6 +173,21 @@ final class SettingOutSlips {
                         all.add(s.made(Slip.WRONG_SIDE_OF_LINE, b.id(), new WasteShown(), beside));
                     });
                 }
+            }
+        }
+        return all;
+    }
+
+    private static List<Slipped> cutBeyond(Slipping s) {
+        List<Slipped> all = new ArrayList<>();
+        for (SetBoard b : boards(s)) {
+            for (Sawn c : Sawn.on(b)) {
+                if (c.cut().side() != CutAt.WASTE || c.of().isEmpty()) continue;
+                Rewriting beyond = step(s, List.of(c.step()), a -> {
+                    Action.Cut cut = (Action.Cut) a;
+                    return new Action.Cut(cut.t(), cut.board(), cut.step(), cut.with(), CutAt.KEPT);
+                });
+                all.add(s.made(Slip.WRONG_SIDE_OF_LINE, b.id(), new CutOnWasteSide(), beyond));
             }
         }
         return all;

@@ -74,10 +74,12 @@ final class StockOnReference implements Rule {
                 .showing(line.on(), line.reference())
                 .showing(board.middle(line));
         boolean squared = line.isSquared();
+        boolean bevelled = board.action(line) instanceof Action.Bevel;
         if (worst.out() <= HARMLESS) {
-            return found.instead(squared ? "better.square" : "better.gauge", values)
+            return found.instead(bevelled ? "better.bevel" : squared ? "better.square" : "better.gauge", values)
                     .close(LUCKY, "says.close", values);
         }
+        if (bevelled) return found.instead("better.bevel", values).wrong("says.wrong-bevel", values);
         return squared
                 ? found.instead("better.square", values).wrong("says.wrong-square", values)
                 : found.instead("better.gauge", values).wrong("says.wrong-gauge", values);
@@ -94,6 +96,12 @@ final class StockOnReference implements Rule {
                     new Action.Line(l.t(), l.board(), l.on(), better, l.from(), l.at(), l.mate(), l.with()));
             return Optional.of(new Astray(line, better, Math.abs(line.lean() - right.lean())));
         }
+        if (action instanceof Action.Bevel b) {
+            // as much as a square would be out on that surface: so much is the angle
+            double out = lines.trial(squared(b, b.stock())).lean()
+                    - lines.trial(squared(b, better)).lean();
+            return Optional.of(new Astray(line, better, Math.abs(out)));
+        }
         Action.Gauge g = (Action.Gauge) action;
         boolean over = better == g.fence().opposite();
         double set = over ? board.board().size().along(g.fence().axis()) - g.set() : g.set();
@@ -101,5 +109,9 @@ final class StockOnReference implements Rule {
         TrueLine right = lines.trial(new Action.Gauge(g.t(), g.board(), g.on(), better, set));
         double out = Math.max(Math.abs(line.low() - right.low()), Math.abs(line.high() - right.high()));
         return Optional.of(new Astray(line, better, out));
+    }
+
+    private static Action.Line squared(Action.Bevel b, Surface stock) {
+        return new Action.Line(b.t(), b.board(), b.on(), stock, b.from(), b.at(), null, b.with());
     }
 }

@@ -60,6 +60,9 @@ class MetaTest {
             new Listed(Stage.SETTING_OUT, "knife-and-pencil", 0.5),
             new Listed(Stage.SETTING_OUT, "pair-alike", 1),
             new Listed(Stage.SETTING_OUT, "checked-before-hand-in", 0.5),
+            // no place in the notes' table: they say it of saw and chisel where they speak of setting out
+            new Listed(Stage.SETTING_OUT, "cut-on-waste-side", 1),
+            new Listed(Stage.SETTING_OUT, "cut-in-order", 0.5),
             new Listed(Stage.FIT, "goes-together", 3),
             new Listed(Stage.FIT, "gaps", 2),
             new Listed(Stage.FIT, "overall-sizes", 2),
@@ -75,7 +78,7 @@ class MetaTest {
     void theBookHoldsTheRulesOfTheTradeNotesInTheirOrder() {
         assertThat(rules().stream().map(r -> new Listed(r.stage(), r.id(), r.worth())))
                 .containsExactlyElementsOf(LISTED)
-                .hasSize(33);
+                .hasSize(35);
     }
 
     @Test

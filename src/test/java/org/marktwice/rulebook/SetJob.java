@@ -13,6 +13,8 @@ import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
@@ -121,6 +123,20 @@ final class SetJob {
     /** Before a board lay anywhere. */
     SetJob unturned() {
         return blank().without(a -> a instanceof Action.Turning);
+    }
+
+    /** The step of the n-th action of this kind, the first being 0. */
+    int step(Predicate<Action> which, int n) {
+        int found = 0;
+        for (int i = 0; i < attempt.actions().size(); i++) {
+            if (which.test(attempt.actions().get(i)) && found++ == n) return i + 1;
+        }
+        throw new AssertionError("there are but " + found);
+    }
+
+    /** Decides a cut before the hand-in. */
+    SetJob cut(String board, int step, Cutter with, CutAt side) {
+        return with(t -> new Action.Cut(t, board, step, with, side));
     }
 
     /** The n-th of a board's lines that were measured with the rule, the first being 0. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.marktwice.Fixtures;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.Marker;
 import org.marktwice.timber.Shape;
 import org.marktwice.timber.Surface;
 
@@ -52,6 +53,29 @@ class StockOnReferenceTest {
                         + " → Square it with the stock on edge 1.");
         assertThat(finding.evidence().surfaces()).contains(Surface.EDGE_2);
         assertThat(job.about("B", rule).verdict()).isEqualTo(Verdict.SOUND);
+    }
+
+    /** The bevel's stock on that edge puts its line as much out as a square's does. */
+    @Test
+    void aBevelIsHeldToTheMarkedSurfacesToo() {
+        SetJob job = SetJob.porchShelf(SetJob.tapered(), 18)
+                .with(t -> new Action.Bevel(
+                        t,
+                        "A",
+                        Surface.FACE_1,
+                        Surface.EDGE_2,
+                        new Action.Datum.End(Surface.END_1),
+                        200,
+                        60,
+                        Marker.PENCIL));
+        Finding finding = job.about("A", rule);
+
+        assertThat(finding.verdict()).isEqualTo(Verdict.WRONG);
+        assertThat(SetJob.figure(finding)).isEqualTo(120 * 2 / 306.0, within(0.02));
+        assertThat(job.told(finding))
+                .startsWith(
+                        "With the bevel's stock on edge 2, the line on face 1 of board A is 0.8 mm out across the board.")
+                .endsWith("→ Bear the bevel's stock on edge 1.");
     }
 
     /** On a true board it does no harm, and is a bad habit. */
