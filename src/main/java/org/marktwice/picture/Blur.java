@@ -12,8 +12,10 @@ final class Blur {
         int w = image.getWidth();
         int h = image.getHeight();
         int[] data = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        int colour = 0;
-        for (int p : data) if (p >>> 24 > 0) colour = p & 0xFFFFFF;
+        // where it is most opaque: towards its edge rounding falsifies the colour
+        int most = 0;
+        for (int p : data) if (p >>> 24 > most >>> 24) most = p;
+        int colour = most & 0xFFFFFF;
         int[] a = new int[data.length];
         int[] b = new int[data.length];
         for (int i = 0; i < data.length; i++) a[i] = data[i] >>> 24 << 8;

@@ -231,6 +231,30 @@ final class Blocks {
         };
     }
 
+    /** Lines to write on, each with what belongs there, and its share of the width. */
+    static Block blanks(Object... wordsAndShares) {
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return 27;
+            }
+
+            @Override
+            public void draw(Pen pen, double x, double y, double width) {
+                double total = 0;
+                for (int i = 1; i < wordsAndShares.length; i += 2) total += (Double) wordsAndShares[i];
+                double gap = width * (1 - total) / Math.max(1, wordsAndShares.length / 2 - 1);
+                double at = x;
+                for (int i = 0; i < wordsAndShares.length; i += 2) {
+                    double wide = width * (Double) wordsAndShares[i + 1];
+                    pen.line(at, y + 16, at + wide, y + 16, Pen.NARROW, Ink.QUIET);
+                    pen.write((String) wordsAndShares[i], at, y + 23, Type.CAPTION, Ink.QUIET);
+                    at += wide + gap;
+                }
+            }
+        };
+    }
+
     /** Something drawn into a place. */
     @FunctionalInterface
     interface Drawn {

@@ -26,7 +26,7 @@ final class Worksheet {
 
     List<Leaf> leaves() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(blanks("name", 0.42, "class", 0.24, "date", 0.26));
+        blocks.add(Blocks.blanks("name", 0.42, "class", 0.24, "date", 0.26));
         blocks.add(Blocks.text(scenario.brief(), Type.BODY, Ink.INK));
         JobPicture picture = JobPicture.of(scenario.drawing());
         blocks.add(Blocks.picture(
@@ -73,31 +73,7 @@ final class Worksheet {
         return Blocks.together(List.of(
                 Blocks.heading("Board " + board.id(), size),
                 strips.of(BoardPicture.of(board)),
-                blanks("part, or why it is set aside", 0.46, "face side on, looks", 0.25, "face edge on, looks", 0.25),
-                blanks("which end is where", 0.30, "off which end, mm", 0.22, "nearest knot to a cut, mm", 0.42)));
-    }
-
-    /** Lines to write on, each with what belongs there, and its share of the width. */
-    private static Block blanks(Object... wordsAndShares) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return 27;
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double total = 0;
-                for (int i = 1; i < wordsAndShares.length; i += 2) total += (Double) wordsAndShares[i];
-                double gap = width * (1 - total) / Math.max(1, wordsAndShares.length / 2 - 1);
-                double at = x;
-                for (int i = 0; i < wordsAndShares.length; i += 2) {
-                    double wide = width * (Double) wordsAndShares[i + 1];
-                    pen.line(at, y + 16, at + wide, y + 16, Pen.NARROW, Ink.QUIET);
-                    pen.write((String) wordsAndShares[i], at, y + 23, Type.CAPTION, Ink.QUIET);
-                    at += wide + gap;
-                }
-            }
-        };
+                Blocks.blanks("part, or why it is set aside", 0.46, "face side on, looks", 0.25, "face edge on, looks", 0.25),
+                Blocks.blanks("which end is where", 0.30, "off which end, mm", 0.22, "nearest knot to a cut, mm", 0.42)));
     }
 }

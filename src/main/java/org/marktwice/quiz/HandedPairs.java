@@ -85,7 +85,7 @@ final class HandedPairs implements Maker {
     private static Picture opened(BoardPicture one, Laid oneLaid, BoardPicture other, Laid otherLaid) {
         Picture first = bottomLeft(one, oneLaid);
         Picture second = bottomLeft(other, otherLaid);
-        return isEdgeBelow(oneLaid) ? Picture.Beside.of(first, second) : Picture.Beside.of(second, first);
+        return isEdgeBelow(oneLaid) ? Picture.Beside.stacked(first, second) : Picture.Beside.stacked(second, first);
     }
 
     private static Picture bottomLeft(BoardPicture board, Laid laid) {

@@ -99,21 +99,26 @@ public sealed interface Picture {
     /** The finished job. @param picked the part picked out by its id; null for none */
     record Job(Drawing drawing, @Nullable String picked) implements Picture {}
 
-    /** Several, beside or under one another, whichever shows them larger. */
-    record Beside(List<Picture> pictures) implements Picture {
+    /** Several, beside or under one another, whichever shows them larger. @param isStacked always one under another */
+    record Beside(List<Picture> pictures, boolean isStacked) implements Picture {
         public Beside {
             pictures = List.copyOf(pictures);
         }
 
         /** Where the answers' own pictures show all there is to see. */
-        static final Beside NOTHING = new Beside(List.of());
+        static final Beside NOTHING = new Beside(List.of(), false);
 
         public boolean isEmpty() {
             return pictures.isEmpty();
         }
 
         static Beside of(Picture... pictures) {
-            return new Beside(List.of(pictures));
+            return new Beside(List.of(pictures), false);
+        }
+
+        /** One under another, where it matters that they meet so. */
+        static Beside stacked(Picture... pictures) {
+            return new Beside(List.of(pictures), true);
         }
     }
 }

@@ -38,7 +38,7 @@ public final class PicturePainter {
 
     private void add(Picture picture, Rectangle2D area, Font font, @Nullable Matrix3dc pose) {
         if (picture instanceof Picture.Beside beside) {
-            beside(beside.pictures(), area, font);
+            beside(beside, area, font);
         } else if (picture instanceof Picture.Lying lying) {
             panes.add(LyingPane.in(lying, pose == null ? lying.turn().rotation() : pose, area, font));
         } else if (picture instanceof Picture.Unrolled unrolled) {
@@ -51,7 +51,8 @@ public final class PicturePainter {
     }
 
     /** Beside one another or one under another, whichever shows them larger; each gets room by its form. */
-    private void beside(List<Picture> pictures, Rectangle2D area, Font font) {
+    private void beside(Picture.Beside beside, Rectangle2D area, Font font) {
+        List<Picture> pictures = beside.pictures();
         double gaps = GAP * (pictures.size() - 1);
         double wide = Math.max(1, area.getWidth() - gaps);
         double high = Math.max(1, area.getHeight() - gaps);
@@ -66,7 +67,7 @@ public final class PicturePainter {
             drawnAcross += Math.min(across.get(i), area.getHeight() * forms.get(i)) / Math.sqrt(forms.get(i));
             drawnDown += Math.min(down.get(i), area.getWidth() / forms.get(i)) * Math.sqrt(forms.get(i));
         }
-        boolean isAcross = drawnAcross > drawnDown;
+        boolean isAcross = !beside.isStacked() && drawnAcross > drawnDown;
         double at = isAcross ? area.getX() : area.getY();
         for (int i = 0; i < forms.size(); i++) {
             double share = isAcross ? across.get(i) : down.get(i);

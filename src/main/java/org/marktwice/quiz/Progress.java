@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.marktwice.drawing.Drawing;
 import org.marktwice.rulebook.Rule;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.scenario.Scenario;
@@ -56,18 +57,45 @@ public record Progress(List<Row> rows) {
         return rows.stream().filter(r -> r.word() == word).count();
     }
 
-    /** The idea that most wants work: one that is shaky, the one answered rightly least often first; empty where none is. */
-    public Optional<Row> shakiest() {
+    /** The ideas that most want work: those that are shaky, the ones answered rightly least often first. */
+    public List<Row> shaky() {
         return rows.stream()
                 .filter(r -> r.word() == Standing.Word.SHAKY)
-                .min(Comparator.comparingDouble(r -> (double) r.right() / Math.max(1, r.asked())));
+                .sorted(Comparator.comparingDouble(r -> (double) r.right() / Math.max(1, r.asked())))
+                .toList();
     }
 
-    /** The easiest exercise at the bench that asks for a stage whose rules an idea practises; empty where none does. */
-    public static Optional<Scenario> exercise(Kind kind, List<Scenario> exercises) {
-        return kind.rules().stream()
+    /**
+     * The easiest exercise at the bench that trains what an idea practises, and the rule for which it does; empty where none
+     * does.
+     */
+    public static Optional<Training> training(Row row, List<Scenario> exercises) {
+        return row.kind().rules().stream()
                 .flatMap(id -> RuleBook.rule(id).stream())
-                .flatMap(rule -> exercises.stream().filter(s -> s.stages().contains(rule.stage())))
-                .min(Comparator.comparingInt(Scenario::level));
+                .flatMap(rule -> exercises.stream()
+                        .filter(s -> trains(s, rule))
+                        .min(Comparator.comparingInt(Scenario::level))
+                        .map(s -> new Training(s, rule.id()))
+                        .stream())
+                .findFirst();
+    }
+
+    /** An exercise, and the rule that it is to train. */
+    public record Training(Scenario exercise, String rule) {}
+
+    /** Whether an exercise asks for a rule's stage and has what the rule is about. */
+    private static boolean trains(Scenario exercise, Rule rule) {
+        Drawing drawing = exercise.drawing();
+        boolean has =
+                switch (rule.id()) {
+                    case "handed-pair" -> !drawing.pairs().isEmpty();
+                    case "every-part-named", "board-fits-part" -> drawing.parts().size() > 1;
+                    case "knot-clear-of-joint", "best-turn" ->
+                        !drawing.joints().isEmpty()
+                                && exercise.boards().stream()
+                                        .anyMatch(b -> !b.knots().isEmpty());
+                    default -> true;
+                };
+        return has && exercise.stages().contains(rule.stage());
     }
 }

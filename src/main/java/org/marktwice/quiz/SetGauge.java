@@ -55,7 +55,7 @@ final class SetGauge implements Maker {
                 new Picture.Job(drawing, part.id()),
                 new Question.Reason(
                         why(joint, right, part),
-                        Picture.Beside.of(new Picture.Unrolled(cutOut), new Picture.Job(drawing, part.id()))));
+                        new Picture.Unrolled(cutOut)));
     }
 
     /** The setting nearest to the face side, face 1, that a side of the cut lies at. */

@@ -145,11 +145,11 @@ final class TrueOrFalse implements Maker {
         Size size = new Size(240, 5 * chance.whole(28, 36), chance.whole(18, 24));
         double wet = chance.whole(13, 15);
         double dry = chance.whole(7, 9);
-        Board one = Boards.seasoned(chance, size, wet, b -> true);
+        Board one = Boards.seasoned(chance, size, wet, b -> cup(b, dry) > 0.2);
         double first = cup(one, dry);
         Board other = Boards.seasoned(chance, size, wet, b -> {
             double apart = Math.abs(cup(b, dry) - first);
-            return apart > 0.15 && apart > 0.2 * first;
+            return cup(b, dry) > 0.1 && apart > 0.15 && apart > 0.2 * first;
         });
         double second = cup(other, dry);
         boolean isTrue = first > second;
@@ -270,8 +270,8 @@ final class TrueOrFalse implements Maker {
         return draft(
                 given,
                 Say.of(
-                        "Board %s fouls its housing, which is hatched, as it lies: %s from end 1.",
-                        board.id(), WhichTurn.along(lies.cuts())),
+                        "Board %s fouls its housing, which is hatched, as it lies: %s from end 1. %s",
+                        board.id(), WhichTurn.along(lies.cuts()), WhichTurn.reach(board)),
                 "Turned face over, the same end staying down, every knot keeps its margin.",
                 isTrue,
                 Say.of(

@@ -37,7 +37,7 @@ record UnrolledPane(Picture.Unrolled picture, Unrolled view) implements Pane {
                 area.getX(),
                 area.getY(),
                 Math.max(1, area.getWidth() - label),
-                Math.max(1, area.getHeight() - label / 2));
+                Math.max(1, area.getHeight() - label / 8));
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.marktwice.quiz;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,8 +57,9 @@ final class WhichTurn implements Maker {
         return new Question.Draft(
                 given(found.placing()),
                 Say.of(
-                        "Board %s, meant for the %s, fouls as it lies. What is to be cut out of it is hatched: %s from end 1.",
-                        found.placing().board().id(), part.name().toLowerCase(java.util.Locale.ROOT), along(cuts)),
+                        "Board %s, meant for the %s, fouls as it lies. What is to be cut out of it is hatched: %s from end 1. %s",
+                        found.placing().board().id(), part.name().toLowerCase(java.util.Locale.ROOT), along(cuts),
+                        reach(found.placing().board())),
                 "Which single turn makes every knot keep its margin from the cuts: end for end about the board's"
                         + " thickness, or face over about its length?",
                 Answers.choose(offers, right),
@@ -75,35 +77,47 @@ final class WhichTurn implements Maker {
     static String along(List<Cut> cuts) {
         return Say.and(cuts.stream()
                         .flatMap(c -> c.boxes().stream())
+                        .sorted(Comparator.comparingDouble(b -> b.min(0)))
                         .map(b -> Say.of("%s to %s", Say.number(b.min(0)), Say.number(b.max(0))))
                         .toList())
                 + " mm";
     }
 
-    /** With a note at each knot: how far along the board it reaches, over all surfaces, and what it has to keep. */
+    /** With its name at each knot. */
     static BoardPicture noted(BoardPicture picture) {
-        List<BoardPicture.Callout> notes = new ArrayList<>();
-        for (KnotBody body : picture.board().bodies()) {
-            if (body.isEmpty() || body.traces().isEmpty()) continue;
+        return picture.callouts(shown(picture.board()).stream()
+                .map(k -> new BoardPicture.Callout(
+                        k.traces().get(0).middle(), null, Say.knotName(k.knot().id()), ""))
+                .toList());
+    }
+
+    /** How far along the board each knot reaches, over all its surfaces, and what it has to keep. */
+    static String reach(Board board) {
+        List<String> all = new ArrayList<>();
+        for (KnotBody body : shown(board)) {
             List<Double> along = body.traces().stream()
                     .flatMap(t -> t.outline().stream())
-                    .map(p -> p.in(picture.board().size()).x())
+                    .map(p -> p.in(board.size()).x())
                     .toList();
-            String reaches = Say.of(
-                    "%s: %d to %d mm",
+            all.add(Say.of(
+                    "%s reaches from %d to %d mm and has to keep %s",
                     Say.knotName(body.knot().id()),
                     Math.round(Collections.min(along)),
-                    Math.round(Collections.max(along)));
-            notes.add(new BoardPicture.Callout(
-                    body.traces().get(0).middle(), null, reaches, "keeps " + Say.mm(KnotFouls.margin(body.knot()))));
+                    Math.round(Collections.max(along)),
+                    Say.mm(KnotFouls.margin(body.knot()))));
         }
-        return picture.callouts(notes);
+        return Say.capital(Say.and(all)) + ".";
+    }
+
+    private static List<KnotBody> shown(Board board) {
+        return board.bodies().stream()
+                .filter(b -> !b.isEmpty() && !b.traces().isEmpty())
+                .toList();
     }
 
     private static String given(Placing placing) {
         Board board = placing.board();
-        List<String> knots = board.bodies().stream()
-                .filter(b -> !b.isEmpty() && !b.traces().isEmpty())
+        List<String> knots = shown(board).stream()
                 .map(b -> Say.of(
                         "%s (margin %s) comes out on %s",
                         Say.knotName(b.knot().id()),

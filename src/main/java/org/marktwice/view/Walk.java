@@ -257,6 +257,12 @@ final class Walk
         }
     }
 
+    @Override
+    public void exercise(Scenario scenario) {
+        exercises();
+        if (start != null) start.select(scenario);
+    }
+
     private String quizzed() {
         return settings.learner().isBlank() ? "unnamed" : settings.learner().strip();
     }

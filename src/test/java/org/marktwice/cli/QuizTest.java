@@ -58,6 +58,29 @@ class QuizTest {
     }
 
     @Test
+    void aSheetForPaperIsWrittenWithItsAnswersAtTheEndOrApart() throws Exception {
+        Path sheet = folder.resolve("sheet.pdf");
+        Ran one = marktwice("quiz", "make", "--seed", 5, "--questions", 3, "--out", sheet);
+        assertThat(one.code()).isZero();
+        assertThat(one.out()).matches("(?s).*sheet.pdf: 2 pages, then 1 page of answers\n");
+        assertThat(Files.readString(sheet, StandardCharsets.ISO_8859_1)).startsWith("%PDF");
+
+        Path again = folder.resolve("again.pdf");
+        Path answers = folder.resolve("answers.pdf");
+        Ran two = marktwice(
+                "quiz", "make", "--seed", 5, "--questions", 3, "--paper", "letter", "--out", again, "--answers",
+                answers, "--json");
+        JsonNode json = two.json();
+        assertThat(json.get("file").asText()).isEqualTo(again.toString());
+        assertThat(json.get("answers").asText()).isEqualTo(answers.toString());
+        assertThat(json.get("paper").asText()).isEqualTo("letter");
+        assertThat(json.get("questions").asInt()).isEqualTo(3);
+        assertThat(json.get("pages").asInt()).isEqualTo(2);
+        assertThat(json.get("answerPages").asInt()).isEqualTo(1);
+        assertThat(answers).isNotEmptyFile();
+    }
+
+    @Test
     void aSheetIsMarkedFromItsSeed() {
         JsonNode questions = marktwice("quiz", "make", "--seed", 9, "--questions", 5, "--json")
                 .json()
@@ -122,6 +145,11 @@ class QuizTest {
                 "quiz make --seed -1 --questions 3|--seed: expected a whole number from 0 to 4503599627370496",
                 "quiz make --seed 1 --questions 0|--questions: expected a whole number from 1 to 500",
                 "quiz make --seed 1 --questions 3 --level 4|--level: expected 1, 2 or 3",
+                "quiz make --seed 1 --questions 3 --out sheet.doc|expected a name that ends in .pdf, .svg or .png",
+                "quiz make --seed 1 --questions 3 --answers a.pdf|--answers: expected --out as well",
+                "quiz make --seed 1 --questions 3 --paper letter|--paper: expected --out as well",
+                "quiz make --seed 1 --questions 3 --out a.pdf --answers ./a.pdf|--answers: expected another file than --out",
+                "quiz make --seed 1 --questions 3 --out no/such/folder/a.pdf|no/such/folder",
                 "quiz mark|expected a journal, or --seed, --questions and --answers",
                 "quiz mark --seed 1 --questions 1 --answers a,b|--answers: expected at most 1, found 2",
                 "quiz mark no-such.quiz.jsonl|there is no such file"

@@ -47,6 +47,8 @@ public final class QuizSnapshots {
                 }
             }
             exit = 0;
+        } catch (Exception e) {
+            e.printStackTrace();
         } finally {
             System.exit(exit);
         }

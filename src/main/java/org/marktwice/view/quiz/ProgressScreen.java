@@ -38,8 +38,14 @@ final class ProgressScreen implements Screen {
 
         void back();
 
+        /** Goes to an exercise on the start page. */
+        void exercise(Scenario scenario);
+
         /** The learner's journal, as a file to hand on. Nothing leaves the learner's folder but by this. */
         Path journal();
+
+        /** What a sheet for paper may be made from: another number after every answer. */
+        long proposedSeed();
     }
 
     private final Host host;
@@ -50,6 +56,7 @@ final class ProgressScreen implements Screen {
     private final JLabel line = Look.label(" ", Style.BODY);
     private final List<Deed> deeds;
     private final JPanel page;
+    private final PaperPart paper;
     private final JButton practise = Look.primary(new JButton());
 
     /** @param due how many questions are due today */
@@ -59,10 +66,13 @@ final class ProgressScreen implements Screen {
         this.progress = progress;
         this.due = due;
         this.exercises = exercises;
+        paper = new PaperPart(host.proposedSeed(), line::setText);
         Deed save = new Deed(QuizCommands.SAVE, this::save);
+        Deed print = new Deed(QuizCommands.PRINT, paper::save);
+        paper.button().setAction(print);
         Deed more = new Deed(QuizCommands.MORE, host::practise);
         Deed to = new Deed(QuizCommands.BACK, host::back, () -> back);
-        deeds = List.of(more, save, to);
+        deeds = List.of(more, save, print, to);
         page = build(save, more, to, back);
         Commands.install(page, deeds);
         line.setName("line");
@@ -80,9 +90,9 @@ final class ProgressScreen implements Screen {
         backButton.setVisible(back);
         whole.add(Bar.top("How far you are", learner + " · quiz", backButton, saving, practise));
         JPanel body = new JPanel(
-                new MigLayout("insets 20, gap 20, fill", "[grow,fill][300lp:340lp:360lp,fill]", "[grow,fill]"));
+                new MigLayout("insets 20, gap 20, fill", "[grow,fill][320lp:360lp:380lp,fill]", "[grow,fill]"));
         body.add(table(), "grow, hmin 0, wmin 0");
-        body.add(summary(), "aligny top");
+        body.add(summary(), "growy, hmin 0");
         whole.add(body, "grow, hmin 0");
         whole.add(Bar.bottom(
                 line,
@@ -93,7 +103,7 @@ final class ProgressScreen implements Screen {
     private JComponent table() {
         Card card = new Card(new MigLayout("insets 12 12 4 4, fill", "[grow,fill]", "[grow,fill]"));
         Column column = new Column(
-                new MigLayout("insets 12 16 16 16, gap 16 10, wrap 4", "[grow,fill][130lp!][150lp!][150lp!]"));
+                new MigLayout("insets 12 16 16 16, gap 16 10, wrap 4", "[220lp:340lp:420lp,fill][120lp!][150lp:150lp,grow,fill][120lp!]"));
         for (String head : List.of("RULE AND IDEA", "STANDS", "RIGHT OF ASKED", "DUE")) {
             column.add(Look.quiet(head, Style.HEADING));
         }
@@ -146,36 +156,33 @@ final class ProgressScreen implements Screen {
     }
 
     private JComponent summary() {
-        Card card = new Card(new MigLayout("insets 24 24 24 24, gap 0, wrap 1", "[grow,fill]"));
-        card.add(Look.label(due == 0 ? "Nothing is due today" : questions(due) + " due today", Style.SUBTITLE));
-        for (Standing.Word word :
-                List.of(Standing.Word.FIRM, Standing.Word.ON_THE_WAY, Standing.Word.SHAKY, Standing.Word.NOT_MET)) {
+        Column column = new Column(new MigLayout("insets 20, gap 0, wrap 1, hidemode 3", "[grow,fill]"));
+        column.add(Look.label(due == 0 ? "Nothing is due today" : questions(due) + " due today", Style.SUBTITLE));
+        column.add(new Standings(progress), "h 12lp!, gaptop 12");
+        for (Standing.Word word : Standings.ORDER) {
             JLabel count = Look.label(progress.count(word) + " " + word.spoken(), Style.BODY);
-            card.add(count, "gaptop " + (word == Standing.Word.FIRM ? 12 : 6));
+            count.setIcon(Standings.swatch(word));
+            count.setIconTextGap(Look.px(8));
+            column.add(count, "gaptop " + (word == Standing.Word.FIRM ? 10 : 4));
         }
-        card.add(
+        column.add(
                 Look.prose(
                         "Firm is what you answered rightly three times, each when it was due. It comes again every week; a week"
                                 + " missed takes nothing away.",
                         Style.NOTE,
                         Ink.QUIET),
-                "wmin 0, gaptop 16");
-        card.add(Look.label("At the bench now", Style.SUBTITLE), "gaptop 24");
-        card.add(Look.prose(bench(), Style.BODY, Ink.INK), "wmin 0, gaptop 8");
+                "wmin 0, gaptop 10");
+        column.add(Look.label("At the bench now", Style.SUBTITLE), "gaptop 24");
+        column.add(new TrainingPart(progress, exercises, host::exercise), "wmin 0, gaptop 8");
+        column.add(Look.label("On paper", Style.SUBTITLE), "gaptop 24");
+        column.add(paper, "wmin 0, gaptop 8");
+        Card card = new Card(new MigLayout("insets 4, fill", "[grow,fill]", "[grow,fill]"));
+        card.add(column.scrolling(), "grow, hmin 0, wmin 0");
         return card;
     }
 
     private static String questions(int n) {
         return n == 1 ? "1 question is" : n + " questions are";
-    }
-
-    private String bench() {
-        Optional<Progress.Row> shaky = progress.shakiest();
-        if (shaky.isEmpty()) return "Nothing is shaky: go on with the next exercise.";
-        Optional<Scenario> exercise = Progress.exercise(shaky.get().kind(), exercises);
-        String idea = shaky.get().kind().idea();
-        return exercise.map(s -> idea + ": “" + s.title() + "” (level " + s.level() + ") asks for it.")
-                .orElse(idea + ": no exercise on the list asks for it.");
     }
 
     /** Saves a copy where the learner wants it. */
@@ -185,6 +192,11 @@ final class ProgressScreen implements Screen {
         if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
             saveTo(chooser.getSelectedFile().toPath());
         }
+    }
+
+    /** What makes sheets; for tests that save one. */
+    PaperPart paper() {
+        return paper;
     }
 
     void saveTo(Path file) {

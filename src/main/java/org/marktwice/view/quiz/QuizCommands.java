@@ -31,13 +31,19 @@ public final class QuizCommands {
 
     static final Command SAVE = new Command(
             "save-quiz", Place.PROGRESS, "Save for the teacher …", "menu S", "Save your answers as a file to hand on");
+    static final Command PRINT = new Command(
+            "print-quiz",
+            Place.PROGRESS,
+            "Save a sheet for paper …",
+            "menu P",
+            "Save a quiz as pages to print, its answers on pages of their own");
     static final Command MORE = new Command(
             "more-quiz", Place.PROGRESS, "Practise", "ENTER", "Take the quiz: what is due, or what is shakiest");
     static final Command BACK =
             new Command("quiz-back", Place.PROGRESS, "Back to the quiz", "ESCAPE", "Go back to the quiz");
 
     public static final List<Command> ALL = Stream.concat(
-                    Stream.of(ANSWER, DOWN, UP, SURE, UNSURE, PROGRESS, SAVE, MORE, BACK), LETTERS.stream())
+                    Stream.of(ANSWER, DOWN, UP, SURE, UNSURE, PROGRESS, SAVE, PRINT, MORE, BACK), LETTERS.stream())
             .toList();
 
     private QuizCommands() {}

@@ -27,6 +27,9 @@ public final class QuizRoom implements ProgressScreen.Host {
         void show(Screen screen);
 
         void notice(String words);
+
+        /** Goes to an exercise on the start page. */
+        void exercise(Scenario scenario);
     }
 
     private final Host host;
@@ -150,6 +153,16 @@ public final class QuizRoom implements ProgressScreen.Host {
     public void back() {
         QuizScreen going = left;
         if (going != null) host.show(going);
+    }
+
+    @Override
+    public void exercise(Scenario scenario) {
+        host.exercise(scenario);
+    }
+
+    @Override
+    public long proposedSeed() {
+        return learning.answers() + 1L;
     }
 
     @Override

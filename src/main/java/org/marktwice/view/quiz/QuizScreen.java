@@ -52,7 +52,7 @@ final class QuizScreen implements Screen {
     private final JTextField field = new JTextField(8);
     private final JButton answer = Look.primary(new JButton("Answer"));
     private final Column side =
-            new Column(new MigLayout("insets 24 24 24 24, gap 0, wrap 1, hidemode 3", "[grow,fill]"));
+            new Column(new MigLayout("insets 20, gap 0, wrap 1, hidemode 3", "[grow,fill]"));
     private final JPanel reason = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]"));
     private final Deed sure;
     private final Deed unsure;
@@ -134,13 +134,13 @@ final class QuizScreen implements Screen {
         stage.removeAll();
         stage.add(shown());
         body.add(stage, "grow, hmin 0, wmin 0");
-        Card card = new Card(new BorderLayout());
+        Card card = new Card(new MigLayout("insets 4, fill", "[grow,fill]", "[grow,fill]"));
         JScrollPane scroll = side.scrolling();
         // up and down choose among the answers; page keys scroll
         for (String key : List.of("UP", "DOWN")) {
             scroll.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
         }
-        card.add(scroll);
+        card.add(scroll, "grow, hmin 0, wmin 0");
         body.add(card, "growy, hmin 0");
         whole.add(body, "grow, hmin 0");
         whole.add(Bar.bottom(line, Look.quiet(keys(), Style.NOTE)));

@@ -33,6 +33,10 @@ public final class QuizAtTheWindow {
                         new java.awt.event.ActionEvent(screen, java.awt.event.ActionEvent.ACTION_PERFORMED, "")));
     }
 
+    public static void saveSheet(Screen screen, Path file) {
+        ((ProgressScreen) screen).paper().saveTo(file);
+    }
+
     public static void save(Screen screen, Path file) {
         ((ProgressScreen) screen).saveTo(file);
     }
