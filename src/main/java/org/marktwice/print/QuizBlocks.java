@@ -129,9 +129,7 @@ final class QuizBlocks {
         for (int i = 0; i < answers.offers().size(); i++) {
             String because = answers.offers().get(i).because();
             if (i == answers.right() || question.reason().text().contains(because) || !told.add(because)) continue;
-            String which = answers.offers().get(i).text().length() > SHORT
-                    ? Answers.letter(i)
-                    : named(answers, i);
+            String which = answers.offers().get(i).text().length() > SHORT ? Answers.letter(i) : named(answers, i);
             String slip = Question.unbroken(which + ": " + because);
             text.add(Blocks.labelled("", indent, slip, Type.NOTE, Ink.QUIET));
         }
@@ -144,8 +142,7 @@ final class QuizBlocks {
                 (pen, place) -> pictures.draw(
                         pen,
                         shows,
-                        new Rectangle2D.Double(
-                                place.getX(), place.getY() + 2, wide, pictures.height(shows, wide))));
+                        new Rectangle2D.Double(place.getX(), place.getY() + 2, wide, pictures.height(shows, wide))));
         return Blocks.together(
                 List.of(Blocks.heading(number + "   " + question.kind().idea(), ""), beside, Blocks.space(4)));
     }

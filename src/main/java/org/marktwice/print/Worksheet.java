@@ -73,7 +73,9 @@ final class Worksheet {
         return Blocks.together(List.of(
                 Blocks.heading("Board " + board.id(), size),
                 strips.of(BoardPicture.of(board)),
-                Blocks.blanks("part, or why it is set aside", 0.46, "face side on, looks", 0.25, "face edge on, looks", 0.25),
-                Blocks.blanks("which end is where", 0.30, "off which end, mm", 0.22, "nearest knot to a cut, mm", 0.42)));
+                Blocks.blanks(
+                        "part, or why it is set aside", 0.46, "face side on, looks", 0.25, "face edge on, looks", 0.25),
+                Blocks.blanks(
+                        "which end is where", 0.30, "off which end, mm", 0.22, "nearest knot to a cut, mm", 0.42)));
     }
 }

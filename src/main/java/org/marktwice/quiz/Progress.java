@@ -86,16 +86,14 @@ public record Progress(List<Row> rows) {
     /** Whether an exercise asks for a rule's stage and has what the rule is about. */
     private static boolean trains(Scenario exercise, Rule rule) {
         Drawing drawing = exercise.drawing();
-        boolean has =
-                switch (rule.id()) {
-                    case "handed-pair" -> !drawing.pairs().isEmpty();
-                    case "every-part-named", "board-fits-part" -> drawing.parts().size() > 1;
-                    case "knot-clear-of-joint", "best-turn" ->
-                        !drawing.joints().isEmpty()
-                                && exercise.boards().stream()
-                                        .anyMatch(b -> !b.knots().isEmpty());
-                    default -> true;
-                };
+        boolean has = switch (rule.id()) {
+            case "handed-pair" -> !drawing.pairs().isEmpty();
+            case "every-part-named", "board-fits-part" -> drawing.parts().size() > 1;
+            case "knot-clear-of-joint", "best-turn" ->
+                !drawing.joints().isEmpty()
+                        && exercise.boards().stream().anyMatch(b -> !b.knots().isEmpty());
+            default -> true;
+        };
         return has && exercise.stages().contains(rule.stage());
     }
 }

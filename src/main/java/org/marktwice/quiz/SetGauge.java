@@ -53,9 +53,7 @@ final class SetGauge implements Maker {
                         "mm",
                         slips),
                 new Picture.Job(drawing, part.id()),
-                new Question.Reason(
-                        why(joint, right, part),
-                        new Picture.Unrolled(cutOut)));
+                new Question.Reason(why(joint, right, part), new Picture.Unrolled(cutOut)));
     }
 
     /** The setting nearest to the face side, face 1, that a side of the cut lies at. */

@@ -58,7 +58,9 @@ final class WhichTurn implements Maker {
                 given(found.placing()),
                 Say.of(
                         "Board %s, meant for the %s, fouls as it lies. What is to be cut out of it is hatched: %s from end 1. %s",
-                        found.placing().board().id(), part.name().toLowerCase(java.util.Locale.ROOT), along(cuts),
+                        found.placing().board().id(),
+                        part.name().toLowerCase(java.util.Locale.ROOT),
+                        along(cuts),
                         reach(found.placing().board())),
                 "Which single turn makes every knot keep its margin from the cuts: end for end about the board's"
                         + " thickness, or face over about its length?",

@@ -68,8 +68,19 @@ class QuizTest {
         Path again = folder.resolve("again.pdf");
         Path answers = folder.resolve("answers.pdf");
         Ran two = marktwice(
-                "quiz", "make", "--seed", 5, "--questions", 3, "--paper", "letter", "--out", again, "--answers",
-                answers, "--json");
+                "quiz",
+                "make",
+                "--seed",
+                5,
+                "--questions",
+                3,
+                "--paper",
+                "letter",
+                "--out",
+                again,
+                "--answers",
+                answers,
+                "--json");
         JsonNode json = two.json();
         assertThat(json.get("file").asText()).isEqualTo(again.toString());
         assertThat(json.get("answers").asText()).isEqualTo(answers.toString());

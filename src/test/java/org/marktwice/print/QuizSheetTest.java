@@ -79,7 +79,8 @@ class QuizSheetTest {
         }
         assertThat(answers.split("Right: ", -1)).hasSize(ALL.size() + 1);
         assertThat(questions).doesNotContain("Right: ", "Answers");
-        assertThat(sheet.all()).hasSize(sheet.questions().size() + sheet.answers().size());
+        assertThat(sheet.all())
+                .hasSize(sheet.questions().size() + sheet.answers().size());
     }
 
     /** Columns wrap where they like: the last few words stand on one line, or are found with the line's end between. */
@@ -108,8 +109,8 @@ class QuizSheetTest {
     @ParameterizedTest
     @CsvSource({"A4, 1", "LETTER, 2", "A4, 3"})
     void noLetterLiesOnAnotherAndNoPageIsBare(Paper paper, int level) {
-        PdfRead read = read(QuizSheet.of(Quiz.of(20 + level, 16, level), 20 + level, paper)
-                .all());
+        PdfRead read = read(
+                QuizSheet.of(Quiz.of(20 + level, 16, level), 20 + level, paper).all());
 
         for (List<Rectangle2D> letters : read.places()) {
             assertThat(letters).hasSizeGreaterThan(200);

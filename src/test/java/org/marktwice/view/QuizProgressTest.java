@@ -71,8 +71,8 @@ class QuizProgressTest {
         StartScreen start = (StartScreen) screen();
         String title = AtTheWindow.onScreen(() -> start.selected().orElseThrow().title());
         assertThat(word).isEqualTo("Go to “" + title + "”");
-        assertThat(AtTheWindow.onScreen(() ->
-                        start.selected().orElseThrow().drawing().pairs().size()))
+        assertThat(AtTheWindow.onScreen(
+                        () -> start.selected().orElseThrow().drawing().pairs().size()))
                 .as("it has a left and a right")
                 .isPositive();
     }

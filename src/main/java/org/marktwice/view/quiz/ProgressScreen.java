@@ -102,8 +102,9 @@ final class ProgressScreen implements Screen {
 
     private JComponent table() {
         Card card = new Card(new MigLayout("insets 12 12 4 4, fill", "[grow,fill]", "[grow,fill]"));
-        Column column = new Column(
-                new MigLayout("insets 12 16 16 16, gap 16 10, wrap 4", "[220lp:340lp:420lp,fill][120lp!][150lp:150lp,grow,fill][120lp!]"));
+        Column column = new Column(new MigLayout(
+                "insets 12 16 16 16, gap 16 10, wrap 4",
+                "[220lp:340lp:420lp,fill][120lp!][150lp:150lp,grow,fill][120lp!]"));
         for (String head : List.of("RULE AND IDEA", "STANDS", "RIGHT OF ASKED", "DUE")) {
             column.add(Look.quiet(head, Style.HEADING));
         }

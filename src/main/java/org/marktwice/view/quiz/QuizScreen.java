@@ -51,8 +51,7 @@ final class QuizScreen implements Screen {
     private final List<PictureView> views = new ArrayList<>();
     private final JTextField field = new JTextField(8);
     private final JButton answer = Look.primary(new JButton("Answer"));
-    private final Column side =
-            new Column(new MigLayout("insets 20, gap 0, wrap 1, hidemode 3", "[grow,fill]"));
+    private final Column side = new Column(new MigLayout("insets 20, gap 0, wrap 1, hidemode 3", "[grow,fill]"));
     private final JPanel reason = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]"));
     private final Deed sure;
     private final Deed unsure;

@@ -27,13 +27,12 @@ final class Standings extends JComponent {
     }
 
     private static void paint(Graphics2D g, Standing.Word word, double x, double y, double wide, double high) {
-        Ink ink =
-                switch (word) {
-                    case FIRM -> Ink.SOUND;
-                    case ON_THE_WAY -> Ink.ACTION;
-                    case SHAKY -> Ink.CLOSE;
-                    case NOT_MET -> Ink.BORDER;
-                };
+        Ink ink = switch (word) {
+            case FIRM -> Ink.SOUND;
+            case ON_THE_WAY -> Ink.ACTION;
+            case SHAKY -> Ink.CLOSE;
+            case NOT_MET -> Ink.BORDER;
+        };
         g.setColor(Look.colour(ink));
         g.fill(new Rectangle2D.Double(x, y, wide, high));
     }

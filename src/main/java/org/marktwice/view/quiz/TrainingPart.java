@@ -36,11 +36,15 @@ final class TrainingPart extends JPanel {
             add(Look.prose(none, Style.BODY, Ink.INK), "wmin 0");
             return;
         }
-        Progress.Training training =
-                Progress.training(row.get(), exercises).orElseThrow();
+        Progress.Training training = Progress.training(row.get(), exercises).orElseThrow();
         Scenario exercise = training.exercise();
         String idea = row.get().kind().idea();
-        add(Look.prose("Shaky: " + idea.substring(0, 1).toLowerCase(Locale.ROOT) + idea.substring(1) + ".", Style.BODY, Ink.INK), "wmin 0");
+        add(
+                Look.prose(
+                        "Shaky: " + idea.substring(0, 1).toLowerCase(Locale.ROOT) + idea.substring(1) + ".",
+                        Style.BODY,
+                        Ink.INK),
+                "wmin 0");
         add(
                 Look.prose(
                         "“" + exercise.title() + "” (level " + exercise.level() + ") trains it: "
