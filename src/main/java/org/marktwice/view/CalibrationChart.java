@@ -5,6 +5,8 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import org.marktwice.advice.Option;
 import org.marktwice.feedback.SheetModel;
@@ -27,6 +29,21 @@ final class CalibrationChart extends JComponent {
         setName("calibration");
         getAccessibleContext().setAccessibleName("How far your clearances were off");
         getAccessibleContext().setAccessibleDescription(String.join(" ", calibration.words()));
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.ICON;
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     @Override

@@ -18,8 +18,7 @@ final class AtTheDesk {
     void point(String part) {
         var sheet = Objects.requireNonNull(at.robot.finder().findByName("job-sheet", true));
         Point place = AtTheWindow.onScreen(() -> DeskPixels.ofPart(sheet, part));
-        at.robot.click(sheet, place, MouseButton.LEFT_BUTTON, 1);
-        at.robot.waitForIdle();
+        Strokes.pointing(at.robot, () -> at.robot.click(sheet, place, MouseButton.LEFT_BUTTON, 1));
     }
 
     void type(String field, String text) {
@@ -30,8 +29,7 @@ final class AtTheDesk {
             box.target().setText(text);
             return true;
         });
-        box.pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        at.robot.waitForIdle();
+        at.key(KeyEvent.VK_ENTER);
     }
 
     /** Puts words into a field at once. */
@@ -45,8 +43,9 @@ final class AtTheDesk {
     }
 
     void choose(String box, String item) {
-        at.window.comboBox(box).selectItem(item);
-        at.robot.waitForIdle();
+        var chooser = at.window.comboBox(box);
+        chooser.selectItem(item);
+        at.until(item + " chosen", () -> item.equals(chooser.selectedItem()));
     }
 
     void part(int index, String name, String... figures) {
@@ -78,7 +77,7 @@ final class AtTheDesk {
             point("shelf");
         }
         at.ctrl(KeyEvent.VK_2);
-        at.window.radioButton("boards-grown").click();
+        Strokes.pointing(at.robot, () -> at.window.radioButton("boards-grown").click());
         at.until("solved", () -> at.text("outcome").contains("Can be solved"));
         at.ctrl(KeyEvent.VK_S);
         at.until("saved", () -> at.text("line").startsWith("Saved, finished"));

@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
@@ -20,6 +21,7 @@ import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JMenuItemFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.marktwice.timber.Surface;
@@ -87,9 +89,52 @@ final class AtTheWindow implements AutoCloseable {
     /** Clicks a place on the unrolled board of the bench. */
     void clickBoard(Surface surface, double u, double v) {
         UnrolledView view = robot.finder().findByName("unrolled-view", UnrolledView.class, true);
-        Point at = onScreen(() -> Pixels.of(view, new SurfacePoint(surface, u, v)));
+        Point at = settled(() -> Pixels.of(view, new SurfacePoint(surface, u, v)));
         robot.moveMouse(view, at);
         Strokes.pointing(robot, () -> robot.click(view, at, MouseButton.LEFT_BUTTON, 1));
+    }
+
+    /** A place on the screen once it has stopped moving: a screen just come up may still be laying itself out. */
+    private Point settled(Callable<Point> where) {
+        Point before = onScreen(where);
+        for (int i = 0; i < 20; i++) {
+            robot.waitForIdle();
+            Point now = onScreen(where);
+            if (now.equals(before)) return now;
+            before = now;
+        }
+        throw new AssertionError("The screen doesn't come to rest.");
+    }
+
+    /** Selects an exercise on the start page by mouse. */
+    void exercise(String title) {
+        List<String> titles =
+                onScreen(() -> Shelf.scenarios().stream().map(s -> s.title()).toList());
+        Strokes.pointing(
+                robot,
+                () -> window.list("exercises").item(titles.indexOf(title)).click());
+    }
+
+    /** Ticks a box, or takes the tick away. */
+    void tick(String box) {
+        Strokes.pointing(robot, () -> window.checkBox(box).click());
+    }
+
+    /** Opens the menu and picks an item of it by mouse. */
+    void menu(String item) {
+        JMenuItem found = robot.finder().findByName(item, JMenuItem.class, false);
+        Strokes.pointingAt(robot, found, () -> new JMenuItemFixture(robot, found).click());
+    }
+
+    /** Picks a line of an open popup menu by mouse. */
+    void pick(String item) {
+        JMenuItem found = robot.finder().findByName(item, JMenuItem.class, true);
+        Strokes.pointingAt(robot, found, () -> new JMenuItemFixture(robot, found).click());
+    }
+
+    /** Types into whatever has the focus. */
+    void type(String text) {
+        Strokes.type(robot, text);
     }
 
     BoardView board(String name) {

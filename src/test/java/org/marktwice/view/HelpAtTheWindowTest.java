@@ -34,9 +34,7 @@ class HelpAtTheWindowTest {
     }
 
     private void begin(String title) {
-        List<String> titles = AtTheWindow.onScreen(
-                () -> Shelf.scenarios().stream().map(s -> s.title()).toList());
-        at.window.list("exercises").item(titles.indexOf(title)).click();
+        at.exercise(title);
         at.click("enter");
     }
 
@@ -87,7 +85,7 @@ class HelpAtTheWindowTest {
         assertThat(journalled(Action.Turning.class)).hasSize(1);
 
         at.click("hand-in");
-        at.window.checkBox("part-shelf").click();
+        at.tick("part-shelf");
         at.click("hand-in");
         assertThat(at.readable())
                 .anyMatch(t -> t.matches("Board A as the Left upright: estimated 10 mm, computed .* mm.*"))
@@ -98,11 +96,35 @@ class HelpAtTheWindowTest {
     }
 
     @Test
+    void estimatesAreComparedOverTime() {
+        for (int time = 1; time <= 3; time++) {
+            double guess = 5.0 * time;
+            AtTheWindow.onScreen(() -> {
+                at.frame.walk().begin(Samples.scenario("porch-shelf"));
+                for (Action action : Samples.work("porch-shelf", "perfect")) {
+                    if (action instanceof Action.Turning turn) {
+                        Action said = new Action.EstimateClearance(turn.t(), turn.board(), guess);
+                        at.frame.walk().session().orElseThrow().perform(t -> said);
+                    }
+                    at.frame.walk().session().orElseThrow().perform(t -> action);
+                }
+                at.frame.walk().toHandIn();
+                return true;
+            });
+            at.robot.waitForIdle();
+            at.click("hand-in");
+            assertThat(at.title()).isEqualTo("Porch shelf: mark sheet");
+            assertThat(at.showing("calibration")).as("after %d", time).isEqualTo(time > 1);
+            at.click("exercises-button");
+        }
+    }
+
+    @Test
     void lessHelpFadesTheGuidanceForThisAttempt() {
         begin("Peg rail");
         Practice.Guidance before = at.session().bench().guidance();
         assertThat(before).isEqualTo(Practice.Guidance.EACH_STEP);
-        at.window.menuItem("item-less-help").click();
+        at.menu("item-less-help");
         assertThat(at.session().bench().guidance()).isEqualTo(Practice.Guidance.EACH_PART);
         assertThat(line()).isEqualTo("From here on you are told after each part.");
         assertThat(journalled(Action.LessHelp.class)).hasSize(1);

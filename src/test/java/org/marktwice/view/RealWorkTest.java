@@ -70,15 +70,14 @@ class RealWorkTest {
         at.window.table("record").focus();
         at.robot.waitForIdle();
         for (String typed : new String[] {"520", "521,2", "517"}) {
-            at.robot.enterText(typed);
+            at.type(typed);
             at.key(KeyEvent.VK_ENTER);
         }
         assertThat(column("record", "Overall across, 520")).containsExactly("520", "521.2", "517");
         assertThat(AtTheWindow.onScreen(() -> record.getSelectedRow())).isZero();
         assertThat(AtTheWindow.onScreen(() -> record.getSelectedColumn())).isEqualTo(1);
         assertThat(column("record", "Job of 100")).containsExactly("100", "0", "0");
-        at.window.comboBox("tolerances").selectItem("first attempt");
-        at.robot.waitForIdle();
+        desk.choose("tolerances", "first attempt");
         assertThat(column("record", "Job of 100")).containsExactly("100", "50", "0");
         at.ctrl(KeyEvent.VK_S);
         at.until("saved", () -> at.text("line").startsWith("Saved"));
@@ -113,7 +112,7 @@ class RealWorkTest {
     /** Types cells to the right, beginning where one is; an empty one is passed over. */
     private void across(String... cells) {
         for (String cell : cells) {
-            if (!cell.isEmpty()) at.robot.enterText(cell);
+            if (!cell.isEmpty()) at.type(cell);
             at.key(KeyEvent.VK_TAB);
         }
     }
@@ -175,7 +174,7 @@ class RealWorkTest {
         across("R1", "scots", "a hand");
         assertThat(found()).contains("× length: expected a number above 0 up to 100000, found \"a hand\"");
         at.ctrl(KeyEvent.VK_G);
-        at.robot.enterText("330");
+        at.type("330");
         at.key(KeyEvent.VK_ENTER);
         assertThat(column("rack-table", "length")).containsExactly("330", "");
         assertThat(at.text("outcome")).contains("1 board, 1 not whole: R1, its width is to come");
@@ -195,7 +194,7 @@ class RealWorkTest {
     void figuresOfTheRackGoStraightDownAndALineIsTakenOut() {
         toTheRack();
         for (String id : new String[] {"R1", "R2", "R3"}) {
-            at.robot.enterText(id);
+            at.type(id);
             at.key(KeyEvent.VK_ENTER);
         }
         assertThat(column("rack-table", "board")).containsExactly("R1", "R2", "R3", "");

@@ -1,6 +1,7 @@
 package org.marktwice.view;
 
 import java.awt.AWTEvent;
+import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
@@ -33,6 +34,34 @@ public final class Strokes {
                     robot.pressAndReleaseKey(code);
                     for (int with : held) robot.releaseKey(with);
                 });
+    }
+
+    /**
+     * Types a text, each letter once the window has been told of the one before.
+     *
+     * @throws AssertionError if a letter doesn't arrive
+     */
+    public static void type(Robot robot, String text) {
+        for (char c : text.toCharArray()) {
+            arriving(
+                    robot,
+                    AWTEvent.KEY_EVENT_MASK,
+                    e -> e.getID() == KeyEvent.KEY_TYPED && ((KeyEvent) e).getKeyChar() == c,
+                    () -> robot.type(c));
+        }
+    }
+
+    /**
+     * Does something that ends in letting a button go over this component, such as an item of a menu.
+     *
+     * @throws AssertionError if the button doesn't arrive there
+     */
+    public static void pointingAt(Robot robot, Component there, Runnable act) {
+        arriving(
+                robot,
+                AWTEvent.MOUSE_EVENT_MASK,
+                e -> e.getID() == MouseEvent.MOUSE_RELEASED && e.getSource() == there,
+                act);
     }
 
     /**

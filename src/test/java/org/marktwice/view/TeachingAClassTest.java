@@ -75,8 +75,7 @@ class TeachingAClassTest {
     }
 
     private void tab(String id) {
-        at.window.toggleButton("tab-" + id).click();
-        at.robot.waitForIdle();
+        Strokes.pointing(at.robot, () -> at.window.toggleButton("tab-" + id).click());
     }
 
     private Path cameBack(Path handedOut) throws IOException, FileRefused {
@@ -183,7 +182,12 @@ class TeachingAClassTest {
         tab("see-learners");
         int column =
                 AtTheWindow.onScreen(() -> table("learners").getColumnModel().getColumnIndex(rule));
-        at.window.table("learners").cell(TableCell.row(1).column(column)).click();
+        Strokes.pointing(
+                at.robot,
+                () -> at.window
+                        .table("learners")
+                        .cell(TableCell.row(1).column(column))
+                        .click());
         assertThat(at.text("line")).startsWith("P02, " + rule + ": ");
         at.window.table("learners").cell(TableCell.row(1).column(column)).doubleClick();
         at.until("in the replay", () -> at.title().equals("Key shelf: replay"));

@@ -43,7 +43,7 @@ class WholeExerciseTest {
 
     @Test
     void byMouseAlone() {
-        at.window.list("exercises").item(0).click();
+        at.exercise("Peg rail");
         at.click("enter");
         assertThat(at.title()).isEqualTo("Peg rail");
         at.tool("straight-edge");
@@ -64,7 +64,7 @@ class WholeExerciseTest {
                         org.assertj.core.groups.Tuple.tuple(Mark.Kind.FACE_EDGE, Surface.EDGE_1, Surface.FACE_1));
 
         at.click("hand-in");
-        at.window.checkBox("proved-before-marked").click();
+        at.tick("proved-before-marked");
         at.click("hand-in");
         assertThat(at.text("total")).matches("[0-9.]+ of [0-9.]+");
         assertThat(AtTheWindow.onScreen(() -> session.bench().handedIn())).isTrue();
@@ -84,8 +84,7 @@ class WholeExerciseTest {
         assertThat(at.text("done")).startsWith("Board A: tried face 1");
         var ticks = at.robot.finder().findByName("ticks", TickBar.class, true);
         Point end = AtTheWindow.onScreen(() -> new Point(ticks.getWidth() - 2, ticks.getHeight() / 2));
-        at.robot.click(ticks, end, MouseButton.LEFT_BUTTON, 1);
-        at.robot.waitForIdle();
+        Strokes.pointing(at.robot, () -> at.robot.click(ticks, end, MouseButton.LEFT_BUTTON, 1));
         assertThat(at.text("done")).isEqualTo("Handed in");
         at.click("to-sheet");
         assertThat(at.title()).isEqualTo("Peg rail: mark sheet");
@@ -127,11 +126,12 @@ class WholeExerciseTest {
                                                         .size())
                                         .isEqualTo(2)));
         assertThat(at.text("total")).matches("[0-9.]+ of [0-9.]+");
+        String first = chosenFinding();
         at.keys(KeyEvent.VK_DOWN, KeyEvent.VK_DOWN);
-        assertThat(AtTheWindow.onScreen(() -> at.frame.getMostRecentFocusOwner() instanceof FindingRow row
-                        ? row.line().word()
-                        : ""))
-                .isNotEmpty();
+        String third = chosenFinding();
+        assertThat(third).isNotEmpty().isNotEqualTo(first);
+        at.key(KeyEvent.VK_UP);
+        assertThat(chosenFinding()).isNotEmpty().isNotIn(first, third);
 
         at.key(KeyEvent.VK_R);
         assertThat(at.title()).isEqualTo("Peg rail: replay");
@@ -151,6 +151,11 @@ class WholeExerciseTest {
         assertThat(at.title()).isEqualTo("Peg rail: mark sheet");
         at.ctrl(KeyEvent.VK_E);
         assertThat(at.title()).isEqualTo("Marktwice");
+    }
+
+    private String chosenFinding() {
+        return AtTheWindow.onScreen(() ->
+                at.frame.getMostRecentFocusOwner() instanceof FindingRow row ? String.valueOf(row.getName()) : "");
     }
 
     @Test

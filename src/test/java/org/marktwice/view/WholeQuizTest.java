@@ -73,7 +73,7 @@ class WholeQuizTest {
             asked++;
             if (asked == 1) at.key(KeyEvent.VK_F3);
             if (question.answers().how() == Answers.How.FIGURE) {
-                at.robot.enterText(question.answers().rightOne().text().replaceAll("[^0-9.]", ""));
+                at.type(question.answers().rightOne().text().replaceAll("[^0-9.]", ""));
             } else if (asked % 2 == 0) {
                 at.key(KeyEvent.VK_A + question.answers().right());
             } else {
@@ -111,7 +111,7 @@ class WholeQuizTest {
             if (answers.how() == Answers.How.FIGURE) {
                 // there is no figure to point at: the one thing that has to be typed
                 Strokes.pointing(at.robot, () -> at.window.textBox("figure").click());
-                at.robot.enterText(answers.rightOne().text().replaceAll("[^0-9.]", ""));
+                at.type(answers.rightOne().text().replaceAll("[^0-9.]", ""));
             } else if (answers.how() == Answers.How.POINT) {
                 Offer.Place place =
                         Objects.requireNonNull(answers.offers().get(offer).place());

@@ -92,8 +92,7 @@ class WindowTest {
     void aQuestionMarkOpensTheKeySheetOnEveryScreen() {
         for (String screen : List.of("start", "bench")) {
             if (screen.equals("bench")) at.click("enter");
-            at.robot.type('?');
-            at.robot.waitForIdle();
+            at.type("?");
             at.window.dialog("Keys").requireVisible();
             at.key(KeyEvent.VK_ESCAPE);
             assertThat(at.showing("Keys")).as(screen).isFalse();
@@ -117,7 +116,8 @@ class WindowTest {
 
     @Test
     void whoIsLearningGoesOnTheAttempt() {
-        at.window.textBox("learner").enterText("P 12");
+        at.window.textBox("learner").focus();
+        at.type("P 12");
         at.key(KeyEvent.VK_ENTER);
         assertThat(saved().learner()).isEqualTo("P 12");
         assertThat(at.title()).isEqualTo("Marktwice");

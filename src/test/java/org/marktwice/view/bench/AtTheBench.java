@@ -136,6 +136,11 @@ final class AtTheBench implements AutoCloseable {
         });
     }
 
+    /** Takes a board from the rack, by its place there. */
+    void take(int index) {
+        Strokes.pointing(robot, () -> window.list("rack").selectItem(index));
+    }
+
     void word(String name) {
         Strokes.pointing(robot, () -> window.toggleButton("tool-" + name).click());
     }
@@ -165,8 +170,7 @@ final class AtTheBench implements AutoCloseable {
 
     /** Types figures into the tool in hand. */
     void type(String text) {
-        for (char c : text.toCharArray()) robot.type(c);
-        robot.waitForIdle();
+        Strokes.type(robot, text);
     }
 
     void enter() {

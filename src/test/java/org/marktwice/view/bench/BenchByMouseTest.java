@@ -134,7 +134,7 @@ class BenchByMouseTest {
     void one_points_at_the_board_where_its_shape_shown_large_has_put_it() {
         bench.close();
         bench = new AtTheBench(Worked.outOfTrueSession());
-        bench.window.list("rack").selectItem(1);
+        bench.take(1);
         for (int i = 0; i < 4; i++) bench.word("shape");
         assertThat(bench.screen.model().shape().times()).isEqualTo(20);
         bench.word("straight-edge");
@@ -198,7 +198,7 @@ class BenchByMouseTest {
 
     @Test
     void a_board_is_set_aside_with_its_reason() {
-        bench.window.list("rack").selectItem(2);
+        bench.take(2);
         bench.word("set-aside");
         bench.choose("choose-reason-cupped");
         assertThat(bench.board("C").setAside().orElseThrow().because()).isEqualTo(Reason.CUPPED);

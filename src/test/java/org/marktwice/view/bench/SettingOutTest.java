@@ -109,7 +109,7 @@ class SettingOutTest {
     @Test
     void a_pencil_line_is_rubbed_out_and_a_knife_line_is_not() {
         bench.word("line");
-        bench.window.toggleButton("tool-marker").click();
+        bench.word("marker");
         bench.click(bench.screen.unrolledView(), at(Surface.FACE_2, 60, 60));
         assertThat(line(bench.last()).with()).isEqualTo(Marker.PENCIL);
         bench.word("rub-out");
