@@ -110,6 +110,14 @@ final class CrampTool implements BenchTool {
         }
     }
 
+    /** The board that would come against a face pointed at; empty where none would. */
+    Optional<Action.Cramp> mateAt(Aim aim) {
+        takenUp();
+        point(aim);
+        return asLaid().map(p ->
+                new Action.Cramp(0, board().id(), p.touches(), p.there(), p.touched(), p.level(), p.with()));
+    }
+
     @Override
     public void release(Aim aim) {
         point(aim);

@@ -89,6 +89,11 @@ final class CutTool implements BenchTool {
         else if (!model.byKeys()) line = null;
     }
 
+    /** The line at this place that could still be cut to, in words. */
+    Optional<String> at(SurfacePoint at) {
+        return near(at).filter(l -> model.board().cut(l.step()).isEmpty()).map(CutTool::words);
+    }
+
     private Optional<TrueLine> near(SurfacePoint at) {
         return model.lines().stream()
                 .filter(l -> l.on() == at.surface() && away(l, at) <= NEAR)

@@ -9,6 +9,7 @@ import javax.swing.JPopupMenu;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.Pairing;
 import org.marktwice.bench.Tool;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.rulebook.Outcome;
@@ -55,7 +56,7 @@ final class PointerMenu {
         test(BenchCommands.WINDING_STICKS, " on " + on.spoken(), at, Tool.WINDING_STICKS, null);
         test(BenchCommands.TRY_SQUARE, " on " + on.spoken(), at, Tool.TRY_SQUARE, x);
         test(BenchCommands.END_GRAIN, " of " + on.spoken(), at, Tool.END_GRAIN, null);
-        if (model.setsOut() && !on.isEnd()) settingOut(at);
+        if (model.setsOut()) settingOut(at);
         Optional<Pencil> pencil = Pencil.at(model.session().bench(), model.board(), at);
         pencil.ifPresent(p -> {
             separator();
@@ -67,24 +68,61 @@ final class PointerMenu {
     /** The tool is laid where one pointed, for its reading to be seen before it strikes. */
     private void settingOut(SurfacePoint at) {
         separator();
+        if (!at.surface().isEnd()) strikes(at);
+        new CutTool(model, chooser)
+                .at(at)
+                .ifPresent(line -> add(BenchCommands.CUT, ": " + line + " …", () -> {
+                    lay(BenchCommands.CUT, at);
+                    model.tool().ifPresent(t -> t.release(aim(at)));
+                }));
+    }
+
+    private void strikes(SurfacePoint at) {
         Surface towards = MarkTool.nearestLong(model.board().board(), at);
         lay(BenchCommands.LINE, " here, across " + at.surface().spoken(), at);
+        lay(BenchCommands.BEVEL, " here, its stock on " + towards.spoken(), at);
         lay(BenchCommands.GAUGE, " with the fence on " + towards.spoken(), at);
         List<TrueLine> lines = model.lines();
         boolean across = lines.stream().anyMatch(TrueLine::isSquared);
         if (across) lay(BenchCommands.MATE, " against the nearest line", at);
         long here = lines.stream().filter(l -> l.on() == at.surface()).count();
         if (here > 0 && lines.size() > 1) lay(BenchCommands.WASTE, " here", at);
+        cramp(at);
+    }
+
+    private void cramp(SurfacePoint at) {
+        String id = model.board().board().id();
+        Optional<Pairing> pair = model.session().bench().paired(id);
+        if (pair.isPresent()) {
+            item(
+                    BenchCommands.CRAMP,
+                    ": take board " + pair.get().there() + " off",
+                    at,
+                    t -> new Action.Uncramp(t, id));
+        } else {
+            new CrampTool(model)
+                    .mateAt(aim(at))
+                    .filter(this::can)
+                    .ifPresent(c -> lay(
+                            BenchCommands.CRAMP,
+                            ": board " + c.mate() + " against " + at.surface().spoken(),
+                            at));
+        }
     }
 
     private void lay(Command command, String where, SurfacePoint at) {
-        add(command, where, () -> {
-            run.accept(command);
-            Snap here = new Snap(at, Snap.To.NOTHING, "");
-            model.tool().ifPresent(t -> t.point(new Aim(at, here)));
-            model.moveCaret(at);
-            model.changed();
-        });
+        add(command, where, () -> lay(command, at));
+    }
+
+    private void lay(Command command, SurfacePoint at) {
+        run.accept(command);
+        model.tool().ifPresent(t -> t.point(aim(at)));
+        model.moveCaret(at);
+        model.changed();
+    }
+
+    private static Aim aim(SurfacePoint at) {
+        return new Aim(at, new Snap(at, Snap.To.NOTHING, ""));
     }
 
     private void onBoard() {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
+import javax.swing.JPopupMenu;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
@@ -69,6 +70,8 @@ public final class BenchSnapshots {
             shoot(only, "joint-dark-" + job, true, 1, small, m -> {});
             shoot(only, "joint-2x-" + job, false, 1, new Size(1280, 800, 2), m -> {});
         }
+        shoot(only, "strike-menu", false, 1, large, BenchSnapshots::cut);
+        shoot(only, "strike-menu-dark", true, 1, new Size(1280, 800, 2), BenchSnapshots::cut);
         shoot(only, "refused", false, 1, large, BenchSnapshots::refused);
         shoot(only, "told", false, 1, small, BenchSnapshots::told);
         System.exit(0);
@@ -281,8 +284,24 @@ public final class BenchSnapshots {
         });
         // The fine figures are rendered aside.
         CACHE.settle();
-        SwingUtilities.invokeAndWait(() -> paint(made[0], image, size.zoom()));
+        SwingUtilities.invokeAndWait(() -> {
+            paint(made[0], image, size.zoom());
+            if (name.startsWith("strike-menu")) paintMenu(made[0].model(), image, size.zoom());
+        });
         write(image, name);
+    }
+
+    /** What can be done near the line at 220 mm. */
+    private static void paintMenu(BenchModel model, BufferedImage image, int zoom) {
+        Choosers chooser = new Choosers(model, new BoardView(CACHE), new UnrolledView(CACHE));
+        JPopupMenu menu = PointerMenu.of(model, chooser, c -> {}, new SurfacePoint(Surface.FACE_1, 221, 40));
+        menu.setSize(menu.getPreferredSize());
+        lay(menu);
+        Graphics2D g = image.createGraphics();
+        g.scale(zoom, zoom);
+        g.translate(520, 120);
+        menu.paint(g);
+        g.dispose();
     }
 
     private static Session session(String name) throws Exception {
