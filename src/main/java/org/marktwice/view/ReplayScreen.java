@@ -9,7 +9,9 @@ import javax.swing.JPanel;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.bench.Bench;
+import org.marktwice.bench.BoardState;
 import org.marktwice.feedback.ActionWords;
+import org.marktwice.feedback.BoardWords;
 import org.marktwice.feedback.Pictures;
 import org.marktwice.feedback.ReplayModel;
 import org.marktwice.feedback.SheetModel;
@@ -53,13 +55,22 @@ final class ReplayScreen implements Screen {
             "Why it is best",
             "W",
             "Show why the model answer is the best, or its board again");
+    static final Command SAVE = new Command(
+            "save-replay",
+            Place.REPLAY,
+            "Save …",
+            "menu S",
+            "Save the replay for a browser, or the mark sheet as PDF or text");
     static final Command SHEET =
             new Command("to-sheet", Place.REPLAY, "Mark sheet", "ESCAPE", "Back to the mark sheet");
     static final List<Command> ALL =
-            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, SHEET);
+            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, SAVE, SHEET);
 
     /** How long a step stays at the usual speed, in milliseconds: long enough to read what was done. */
     private static final int STEP_MS = 1600;
+
+    /** So many findings of a step are named beside its board. */
+    private static final int MOST = 3;
 
     private static final double[] SPEEDS = {0.5, 1, 2, 4, 8};
 
@@ -80,6 +91,8 @@ final class ReplayScreen implements Screen {
     private final ModelPane models;
     private final TickBar ticks;
     private final JButton play = new JButton();
+    private final JLabel line =
+            Look.label("← → step, with Shift by finding   ·   Space play   ·   ↑ ↓ speed   ·   Home, End", Style.BODY);
     private final JLabel pace = Look.quiet("", Style.NOTE);
     private final Timer timer;
     private final List<Deed> deeds;
@@ -111,8 +124,10 @@ final class ReplayScreen implements Screen {
                 new Deed(FASTER, () -> speed(+1)),
                 new Deed(SLOWER, () -> speed(-1)),
                 new Deed(WHY, models::toggleReasons),
+                new Deed(SAVE, () -> saving().ask()),
                 new Deed(SHEET, () -> host.showSheet(session)));
         page = build(host);
+        line.setName("line");
         Commands.install(page, deeds);
         speed(0);
         go(first);
@@ -126,16 +141,16 @@ final class ReplayScreen implements Screen {
         exercises.addActionListener(e -> host.exercises());
         String note = session.scenario().title() + ", level "
                 + session.scenario().level() + " · " + session.attempt().learner();
-        whole.add(Bar.top("Replay", note, exercises, sheet));
+        JButton save = new JButton(deed(SAVE));
+        save.setName("save");
+        whole.add(Bar.top("Replay", note, exercises, save, sheet));
         JPanel body = new JPanel(new MigLayout(
                 "insets 20 20 12 20, gap 20, fill", "[grow,fill,sg board][grow,fill,sg board]", "[grow,fill]"));
         body.add(learners(), "growy, hmin 0, wmin 0");
         body.add(models, "growy, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
         whole.add(transport(), "growx");
-        whole.add(Bar.bottom(
-                Look.label("The findings stand above the steps that decided them.", Style.BODY),
-                Look.quiet(Cautions.LINE, Style.NOTE)));
+        whole.add(Bar.bottom(line, Look.quiet(Cautions.LINE, Style.NOTE)));
         return whole;
     }
 
@@ -150,7 +165,7 @@ final class ReplayScreen implements Screen {
         Card card = new Card(new MigLayout(
                 "insets 18 20 16 20, gap 0, wrap 1, fill",
                 "[grow,fill]",
-                "[]4[]6[48lp::]4[grow 3,fill]8[grow 2,fill]"));
+                "[]4[]6[90lp::]4[grow 3,fill]8[grow 2,fill]"));
         decided.setOpaque(false);
         card.add(where, "wmin 0");
         card.add(done, "wmin 0");
@@ -163,20 +178,21 @@ final class ReplayScreen implements Screen {
     private JComponent transport() {
         Card card = new Card(new MigLayout("insets 4 8 10 8, gap 0, wrap 1, fillx", "[grow,fill]", "[]0[]"));
         card.add(ticks, "growx, wmin 0, h pref!");
-        JPanel row = new JPanel(new MigLayout("insets 0 20 0 20, gapx 8", "[][][][][]16[][][]push[]"));
+        JPanel row = new JPanel(new MigLayout("insets 0 20 0 20, gapx 8", "[][][][][]16[][][]push[][]"));
         row.setOpaque(false);
-        row.add(button(FIRST, "|←"));
+        row.add(button(FIRST, "To the start"));
         row.add(button(BEFORE, "← Back"));
         play.setAction(deed(PLAY));
         play.setName("play");
         row.add(play, "sg play, wmin 88lp");
         row.add(button(NEXT, "On →"));
-        row.add(button(LAST, "→|"));
+        row.add(button(LAST, "To the end"));
         row.add(button(SLOWER, "Slower"));
         row.add(button(FASTER, "Faster"));
         pace.setName("pace");
         row.add(pace, "wmin 72lp");
-        row.add(Look.quiet("← → step   Shift with ← → by finding   Space play", Style.NOTE));
+        row.add(button(FINDING_BEFORE, "Back to a finding"));
+        row.add(button(NEXT_FINDING, "On to a finding"));
         card.add(row, "growx");
         JPanel around = new JPanel(new MigLayout("insets 0 20 16 20, fill", "[grow,fill]"));
         around.add(card, "growx, wmin 0");
@@ -234,7 +250,14 @@ final class ReplayScreen implements Screen {
         where.setText((model.place(step) + (time.isEmpty() ? "" : " · " + time)).toUpperCase(Locale.ROOT));
         done.setText(step == 0 ? "Before the first step" : words.of(model.action(step)));
         decided.removeAll();
-        if (step > 0) model.decidedBy(step).stream().limit(4).forEach(l -> decided.add(verdict(l), "wmin 0"));
+        BoardState state = bench.board(id);
+        note(BoardWords.standing(bench, state));
+        String clearance = BoardWords.clearance(bench, state);
+        if (!clearance.isEmpty()) note("Nearest knot " + clearance + " clear of a joint");
+        List<SheetModel.Line> found = step == 0 ? List.of() : model.decidedBy(step);
+        int shown = found.size() > MOST ? MOST - 1 : found.size();
+        found.subList(0, shown).forEach(l -> decided.add(verdict(l), "wmin 0"));
+        if (shown < found.size()) note("and " + (found.size() - shown) + " more, on the mark sheet");
         decided.revalidate();
         decided.repaint();
         BoardPicture picture = Pictures.after(model, step);
@@ -245,6 +268,10 @@ final class ReplayScreen implements Screen {
         models.show(bench, id);
     }
 
+    private void note(String words) {
+        decided.add(Look.quiet(words, Style.NOTE), "wmin 0");
+    }
+
     private static JLabel verdict(SheetModel.Line line) {
         JLabel label = Look.inked(
                 new JLabel(line.word() + ": " + line.title() + (line.figure().isEmpty() ? "" : ", " + line.figure())),
@@ -253,6 +280,11 @@ final class ReplayScreen implements Screen {
         label.setIcon(new Sign(line.verdict()));
         label.setIconTextGap(Look.px(8));
         return label;
+    }
+
+    /** To a file that is asked for. */
+    Saving saving() {
+        return new Saving(page, session, line::setText);
     }
 
     @Override

@@ -1,13 +1,9 @@
 package org.marktwice.view;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -16,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.BoardState;
 import org.marktwice.feedback.Pictures;
 import org.marktwice.feedback.SheetModel;
-import org.marktwice.feedback.SheetText;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Cautions;
@@ -34,8 +29,12 @@ final class SheetScreen implements Screen {
             new Command("next-finding", Place.SHEET, "Next finding", "DOWN", "Open the next finding");
     static final Command BEFORE =
             new Command("finding-before", Place.SHEET, "Finding before", "UP", "Open the finding before");
-    static final Command SAVE =
-            new Command("save-sheet", Place.SHEET, "Save as text …", "menu S", "Save the mark sheet as a text file");
+    static final Command SAVE = new Command(
+            "save-sheet",
+            Place.SHEET,
+            "Save …",
+            "menu S",
+            "Save the replay for a browser, or the mark sheet as PDF or text");
     static final Command JOB = new Command(
             "job-handed-in", Place.SHEET, "The job, larger", "J", "See the job as it would come out, part by part");
     static final List<Command> ALL = List.of(REPLAY, JOB, NEXT, BEFORE, SAVE);
@@ -76,10 +75,11 @@ final class SheetScreen implements Screen {
         unrolled = new UnrolledView(figures);
         board.setMovement(movement);
         Deed replay = new Deed(REPLAY, () -> host.showReplay(session, model, 0));
-        Deed save = new Deed(SAVE, this::save);
+        Deed save = new Deed(SAVE, () -> saving().ask());
         Deed job = new Deed(JOB, () -> host.showJob(session));
         deeds = List.of(replay, job, new Deed(NEXT, () -> step(+1)), new Deed(BEFORE, () -> step(-1)), save);
         page = build(replay, save, job);
+        line.setName("line");
         Commands.install(page, deeds);
         if (!rows.isEmpty()) open(0);
     }
@@ -208,23 +208,9 @@ final class SheetScreen implements Screen {
         unrolled.show(picture);
     }
 
-    private void save() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setSelectedFile(Path.of(model.scenario().id() + "-"
-                        + LearnerFolder.forFile(session.attempt().learner()) + "-marks.txt")
-                .toFile());
-        if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
-            saveTo(chooser.getSelectedFile().toPath());
-        }
-    }
-
-    void saveTo(Path file) {
-        try {
-            Files.writeString(file, SheetText.of(model, session.attempt().learner()));
-            line.setText("Saved as " + file.getFileName() + ".");
-        } catch (IOException e) {
-            line.setText("It could not be saved: " + e.getMessage());
-        }
+    /** To a file that is asked for. */
+    Saving saving() {
+        return new Saving(page, session, line::setText);
     }
 
     @Override

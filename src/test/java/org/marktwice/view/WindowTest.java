@@ -169,19 +169,6 @@ class WindowTest {
     }
 
     @Test
-    void theMarkSheetIsSavedAsText() throws IOException {
-        at.click("enter");
-        at.click("hand-in");
-        at.click("skip");
-        Path file = home.resolve("marks.txt");
-        AtTheWindow.onScreen(() -> {
-            ((SheetScreen) java.util.Objects.requireNonNull(at.frame.screen())).saveTo(file);
-            return true;
-        });
-        assertThat(Files.readString(file)).startsWith("Peg rail, level 1\nLearner: unnamed\nMarks: ");
-    }
-
-    @Test
     void whereNothingCanBeSavedItIsSaidAndTheWorkStands() throws IOException {
         Path file = home.resolve("in-the-way");
         Files.writeString(file, "");
