@@ -1,5 +1,7 @@
 package org.marktwice.view;
 
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.JButton;
@@ -184,7 +186,7 @@ final class ReplayScreen implements Screen {
         row.add(button(BEFORE, "← Back"));
         play.setAction(deed(PLAY));
         play.setName("play");
-        row.add(play, "sg play, wmin 88lp");
+        row.add(focusBack(play), "sg play, wmin 88lp");
         row.add(button(NEXT, "On →"));
         row.add(button(LAST, "To the end"));
         row.add(button(SLOWER, "Slower"));
@@ -204,6 +206,17 @@ final class ReplayScreen implements Screen {
         button.setText(text);
         button.setName(command.id());
         button.getAccessibleContext().setAccessibleName(command.word());
+        return focusBack(button);
+    }
+
+    /** Whoever points at a button goes on with the bar's keys, Space among them. */
+    private JButton focusBack(JButton button) {
+        button.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseReleased(MouseEvent event) {
+                ticks.requestFocusInWindow();
+            }
+        });
         return button;
     }
 
