@@ -62,6 +62,13 @@ public final class BoardWords {
                 .orElse("");
     }
 
+    /** The same in words; empty where there is nothing to tell. */
+    public static String nearest(Bench bench, BoardState state) {
+        String clearance = clearance(bench, state);
+        if (clearance.isEmpty()) return "";
+        return clearance.equals("0.0 mm") ? "a knot runs into a joint" : "nearest knot " + clearance + " clear";
+    }
+
     private static String sentences(List<String> said) {
         return said.stream()
                 .map(s -> s.strip().replaceAll(" {2,}", " "))

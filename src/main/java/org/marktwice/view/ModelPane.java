@@ -37,7 +37,7 @@ final class ModelPane extends Card {
     private boolean reasoning;
 
     ModelPane(Session session, FigureCache figures) {
-        super(new MigLayout("insets 18 20 16 20, gap 0, fill", "[grow,fill][]", "[]4[]6[90lp::]4[grow,fill]"));
+        super(new MigLayout("insets 18 20 16 20, gap 0, fill", "[grow,fill][]", "[]4[]6[70lp::]4[grow,fill]"));
         this.session = session;
         explained = new ExplanationWords(Explanation.of(session.scenario()));
         board = new BoardView(figures).tiltable();

@@ -167,7 +167,7 @@ final class ReplayScreen implements Screen {
         Card card = new Card(new MigLayout(
                 "insets 18 20 16 20, gap 0, wrap 1, fill",
                 "[grow,fill]",
-                "[]4[]6[90lp::]4[grow 3,fill]8[grow 2,fill]"));
+                "[]4[]6[70lp::]4[grow 3,fill]8[grow 2,fill]"));
         decided.setOpaque(false);
         card.add(where, "wmin 0");
         card.add(done, "wmin 0");
@@ -264,9 +264,8 @@ final class ReplayScreen implements Screen {
         done.setText(step == 0 ? "Before the first step" : words.of(model.action(step)));
         decided.removeAll();
         BoardState state = bench.board(id);
-        note(BoardWords.standing(bench, state));
-        String clearance = BoardWords.clearance(bench, state);
-        if (!clearance.isEmpty()) note("Nearest knot " + clearance + " clear of a joint");
+        String nearest = BoardWords.nearest(bench, state);
+        note(BoardWords.standing(bench, state) + (nearest.isEmpty() ? "" : " · " + nearest));
         List<SheetModel.Line> found = step == 0 ? List.of() : model.decidedBy(step);
         int shown = found.size() > MOST ? MOST - 1 : found.size();
         found.subList(0, shown).forEach(l -> decided.add(verdict(l), "wmin 0"));

@@ -100,7 +100,7 @@ public final class Snapshots {
         SwingUtilities.invokeAndWait(() -> doDeed(window[0], JobScreen.LEAVE));
         SwingUtilities.invokeAndWait(() -> {
             Session session = walk.session().orElseThrow();
-            walk.showReplay(session, SheetModel.of(session.situation()), 12);
+            walk.showReplay(session, SheetModel.of(session.situation()), 20);
         });
         shoot(window[0], "replay" + suffix);
         SwingUtilities.invokeAndWait(() -> doDeed(window[0], ReplayScreen.WHY));

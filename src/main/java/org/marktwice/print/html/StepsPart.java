@@ -138,9 +138,8 @@ final class StepsPart {
         page.open("figure").open("figcaption");
         page.element("strong", "The learner’s board " + id);
         page.element("span", BoardWords.standing(bench, bench.board(id)));
-        String clearance = BoardWords.clearance(bench, bench.board(id));
-        if (!clearance.isEmpty())
-            page.element("span", "Nearest knot " + clearance + " clear of a joint", "class", "quiet");
+        String nearest = BoardWords.nearest(bench, bench.board(id));
+        if (!nearest.isEmpty()) page.element("span", nearest, "class", "quiet nearest");
         page.close();
         drawings.board(
                 page,
