@@ -17,9 +17,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "replay",
         description = {
-            "Marks an attempt and writes it to a file: with a name that ends in .html a page for a browser, with every",
-            "step, the board as it was, the model answer beside it and the mark sheet; in .pdf, .svg or .png the mark",
-            "sheet for paper."
+            "Writes a marked attempt to a file, to be handed on.",
+            "With a name that ends in .html it is a page for a browser, with every step, the board as it was, the model",
+            "answer beside it and the mark sheet; in .pdf, .svg or .png the mark sheet for paper."
         },
         footer = {
             "",
