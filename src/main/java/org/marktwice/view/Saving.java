@@ -130,7 +130,7 @@ final class Saving {
         }
     }
 
-    private void failed(Throwable cause) {
+    private void failed(@Nullable Throwable cause) {
         if (cause instanceof FileRefused) say.accept(String.valueOf(cause.getMessage()));
         else throw new IllegalStateException(cause);
     }

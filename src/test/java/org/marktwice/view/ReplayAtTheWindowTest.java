@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
@@ -164,7 +165,7 @@ class ReplayAtTheWindowTest {
 
     @Test
     void theMarkSheetIsSavedAsTextAndWhatCannotBeSavedIsSaid() throws IOException {
-        SheetScreen screen = (SheetScreen) AtTheWindow.onScreen(() -> at.frame.screen());
+        SheetScreen screen = (SheetScreen) AtTheWindow.onScreen(() -> Objects.requireNonNull(at.frame.screen()));
         Path file = home.resolve("marks.txt");
         to(screen, file);
         at.until("saved", () -> at.text("line").equals("Saved as marks.txt."));
