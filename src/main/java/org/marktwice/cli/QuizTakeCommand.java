@@ -83,9 +83,7 @@ final class QuizTakeCommand implements Callable<Integer> {
             read.notices().forEach(console::complain);
             learning = Learning.of(read, Spacing.WEEKLY);
         }
-        List<Kind> kinds = many == null
-                ? learning.due(OffsetDateTime.now(clock).toLocalDate())
-                : learning.more(many);
+        List<Kind> kinds = many == null ? learning.due(OffsetDateTime.now(clock).toLocalDate()) : learning.more(many);
         return take(kinds, learning, file, clock);
     }
 
@@ -101,10 +99,11 @@ final class QuizTakeCommand implements Callable<Integer> {
             console.line("Nothing is due today. --questions 5 asks some all the same.");
             return Exit.DONE;
         }
-        console.line(Text.wrapped(
-                "",
-                Text.count(kinds.size(), "question", "questions")
-                        + ". Answer by letter or number, with a ? after it where you are not sure; an empty line leaves."));
+        console.line(
+                Text.wrapped(
+                        "",
+                        Text.count(kinds.size(), "question", "questions")
+                                + ". Answer by letter or number, with a ? after it where you are not sure; an empty line leaves."));
         console.line("");
         for (Kind kind : kinds) {
             Question question = learning.question(kind);

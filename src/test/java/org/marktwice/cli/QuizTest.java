@@ -125,7 +125,12 @@ class QuizTest {
 
         Ran taken = answering("d\nq\na?\n\n", "quiz", "take", "--learner", "P07", "--journal", journal);
 
-        assertThat(taken.out()).contains("expected a letter from a to", "1 of 3  What the marks point at", "of 2 right. The rest waits.", "again  tomorrow");
+        assertThat(taken.out())
+                .contains(
+                        "expected a letter from a to",
+                        "1 of 3  What the marks point at",
+                        "of 2 right. The rest waits.",
+                        "again  tomorrow");
         assertThat(Files.readAllLines(journal)).hasSize(3).last().asString().contains("\"sure\":false");
         Ran marked = marktwice("quiz", "mark", journal, "--json");
         assertThat(marked.json().get("learner").asText()).isEqualTo("P07");
@@ -144,7 +149,9 @@ class QuizTest {
         Ran ended = answering("", "quiz", "take", "--learner", "P08", "--journal", journal);
 
         assertThat(ended.code()).isZero();
-        assertThat(ended.out()).contains("3 questions. Answer by letter or number").endsWith("> \nNothing answered. The rest waits.\n");
+        assertThat(ended.out())
+                .contains("3 questions. Answer by letter or number")
+                .endsWith("> \nNothing answered. The rest waits.\n");
         assertThat(journal).doesNotExist();
     }
 
