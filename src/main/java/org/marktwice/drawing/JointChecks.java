@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 
 /** Joints and overlaps belong together: every overlap has one joint, every joint an overlap of the shape its kind needs. */
@@ -150,6 +151,16 @@ final class JointChecks {
                     "A rebate lies at an end or along an edge of %s, in a corner of its section; this overlap of %s does not",
                     in.name(),
                     mm(overlap));
+        }
+        Reach through = Reach.of(overlap, in.box(), in.thickness().ordinal());
+        boolean square = in.size().isSquare(Board.SIZE_TOLERANCE);
+        if (through == Reach.THROUGH && !square) {
+            throw refused(
+                    where,
+                    "A rebate is less deep than %s is thick; this overlap of %s goes right through its %s mm",
+                    in.name(),
+                    mm(overlap),
+                    mm(in.size().thickness()));
         }
     }
 }

@@ -8,8 +8,10 @@ import org.marktwice.Fixtures;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
+import org.marktwice.bench.Marker;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.JobAxis;
@@ -20,7 +22,9 @@ import org.marktwice.drawing.Turn;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Situation;
+import org.marktwice.rulebook.WorkedAttempt;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.Surface;
@@ -39,7 +43,8 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * The whole rule book judged again after one more action: 12 parts (two uprights and ten shelves in housings), 40 knots;
  * the budget is 2 ms. Once with everything as the model answer has it, once with every board turned end for end (so that
- * nearly everything is wrong and has to be told better), and once with the boards named only.
+ * nearly everything is wrong and has to be told better), once with the boards named only, and once with all twenty joints
+ * set out too, so that the dry fit is judged.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -53,6 +58,9 @@ public class JudgingBenchmark {
     private Situation sound = Situation.of(Bench.of(Fixtures.porchShelf()));
     private Situation wrong = sound;
     private Situation named = sound;
+    private Situation setOut = sound;
+    private String upright = "";
+    private int again;
 
     @Setup
     public void play() throws CannotDo {
@@ -69,6 +77,29 @@ public class JudgingBenchmark {
         named = judgedOnce(Situation.of(bench));
         sound = judgedOnce(named.at(turned(bench, model, false)));
         wrong = judgedOnce(named.at(turned(bench, model, true)));
+        setOut = setOut(scenario);
+        upright = setOut.bench()
+                .namedAs(scenario.drawing().parts().get(0))
+                .get(0)
+                .board()
+                .id();
+    }
+
+    /** Everything set out as well, and judged by how it fits. */
+    private static Situation setOut(Scenario s) throws CannotDo {
+        Scenario all = new Scenario(
+                s.id(),
+                s.title(),
+                s.level(),
+                s.brief(),
+                List.of(Stage.values()),
+                s.practice(),
+                s.drawing(),
+                s.boards(),
+                s.digest());
+        Attempt good = WorkedAttempt.of(all, "P01", "2026-02-03T09:10:00Z");
+        Attempt open = good.upTo(good.actions().size() - 1);
+        return judgedOnce(Situation.of(Bench.after(all, open)));
     }
 
     private static Situation judgedOnce(Situation situation) {
@@ -150,5 +181,21 @@ public class JudgingBenchmark {
     @Benchmark
     public MarkSheet namedOnly() {
         return RuleBook.judge(named.at(named.bench()));
+    }
+
+    /** One line more on the left upright, each time elsewhere, so that nothing found before can serve for that board. */
+    @Benchmark
+    public MarkSheet setOut() throws CannotDo {
+        double at = 30 + again++ % 1_000_000 * 1e-5;
+        Action line = new Action.Line(
+                9000,
+                upright,
+                Surface.FACE_1,
+                Surface.EDGE_1,
+                new Action.Datum.End(Surface.END_1),
+                at,
+                null,
+                Marker.PENCIL);
+        return RuleBook.judge(setOut.at(setOut.bench().after(line)));
     }
 }

@@ -12,7 +12,10 @@ import static org.marktwice.drawing.Frames.stile;
 import static org.marktwice.drawing.Frames.tenon;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -59,6 +62,53 @@ class JointKindsRefusedTest {
                         UPRIGHT_LEFT,
                         shelf(0),
                         stopped(Direction.FRONT, 10)));
+    }
+
+    static Stream<Arguments> rebates() {
+        Part notched = timber("shelf", "Shelf")
+                .size(200, 60, 18)
+                .at(0, 0, 282)
+                .marks(List.of(Direction.TOP), List.of(Direction.FRONT))
+                .part();
+        Joint rebate = new Joint.Rebate("j", "upright-left", "shelf");
+        return Stream.of(
+                arguments(
+                        "joints[0]: A rebate is less deep than Left upright is thick;"
+                                + " this overlap of 18 × 60 × 18 mm goes right through its 18 mm",
+                        UPRIGHT_LEFT,
+                        notched,
+                        rebate),
+                arguments(
+                        "joints[0]: A rebate lies at an end or along an edge of Left upright, in a corner of its section;"
+                                + " this overlap of 6 × 120 × 18 mm does not",
+                        UPRIGHT_LEFT,
+                        SHELF,
+                        rebate),
+                arguments(
+                        "joints[0]: Left upright and Shelf do not overlap: there is nothing to join",
+                        UPRIGHT_LEFT,
+                        shelf(18),
+                        rebate));
+    }
+
+    static Stream<Arguments> others() {
+        return Stream.of(
+                arguments(
+                        "joints[0]: A housing lies in a face of Left upright and is less deep than its thickness"
+                                + " of 18 mm; this overlap is 18 × 120 × 18 mm",
+                        UPRIGHT_LEFT,
+                        shelf(0),
+                        new Joint.ThroughHousing("j", "upright-left", "shelf")),
+                arguments(
+                        "joints[0].from: The length of Stile runs high: a halving is shared across it",
+                        stile(),
+                        rail(24, 0, 0, 80),
+                        new Joint.Halving("j", "stile", "rail", Direction.TOP)),
+                arguments(
+                        "joints[0]: Stile and Rail overlap by 40 × 24 × 40 mm: the parts of a butt joint only touch",
+                        stile(),
+                        rail(24, 0, 0, 80),
+                        new Joint.Butt("j", "stile", "rail")));
     }
 
     static Stream<Arguments> bridles() {
@@ -111,7 +161,27 @@ class JointKindsRefusedTest {
 
     static Stream<Arguments> tenons() {
         Part rail = rail(24, 15, 0, 80);
+        Part alongside = timber("rail", "Rail")
+                .size(100, 30, 20)
+                .at(10, 2, 150)
+                .runs(JobAxis.HIGH, JobAxis.ACROSS)
+                .marks(List.of(Direction.FRONT), List.of(Direction.RIGHT))
+                .part();
         return Stream.of(
+                arguments(
+                        "joints[0]: The lengths of Stile and Rail both run high:"
+                                + " a tenon enters across the grain of the mortised part",
+                        stile(),
+                        alongside,
+                        tenon(8, 20, null)),
+                arguments("joints[0].tenon.thickness: A tenon is thicker than 0 mm", stile(), rail, tenon(0, 30, null)),
+                arguments("joints[0].tenon.width: A tenon is wider than 0 mm", stile(), rail, tenon(8, 0, null)),
+                arguments(
+                        "joints[0].haunch.length: A haunch is shorter than its tenon, which is 25 mm long,"
+                                + " and longer than 0; this one is 0 mm",
+                        stile(),
+                        rail,
+                        haunched(8, 28, 12, 0)),
                 arguments(
                         "joints[0].tenon.thickness: A tenon of 26 mm is thicker than Rail, which is 24 mm",
                         stile(),
@@ -173,6 +243,8 @@ class JointKindsRefusedTest {
     static Stream<Arguments> dowels() {
         Part rail = rail(24, 40, 0, 80);
         return Stream.of(
+                arguments("joints[0].dowels.diameter: A dowel is thicker than 0 mm", stile(), rail, dowelled(2, 0, 40)),
+                arguments("joints[0].dowels.length: A dowel is longer than 0 mm", stile(), rail, dowelled(2, 8, 0)),
                 arguments(
                         "joints[0].dowels.length: A dowel of 80 mm goes 40 mm into Stile,"
                                 + " which has only 40 mm of wood there",
@@ -205,8 +277,18 @@ class JointKindsRefusedTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource({"housings", "bridles", "tenons", "dowels"})
+    @MethodSource({"housings", "rebates", "others", "bridles", "tenons", "dowels"})
     void isRefused(String why, Part in, Part takes, Joint joint) {
         assertThat(Frames.refusal(in, takes, joint)).isEqualTo(why);
+    }
+
+    @Test
+    void everyKindOfJointHasARefusalOfItsOwn() {
+        Set<Class<?>> refused = Stream.of(housings(), rebates(), others(), bridles(), tenons(), dowels())
+                .flatMap(s -> s)
+                .map(a -> a.get()[3].getClass())
+                .collect(Collectors.toSet());
+
+        assertThat(refused).containsExactlyInAnyOrder(Joint.class.getPermittedSubclasses());
     }
 }
