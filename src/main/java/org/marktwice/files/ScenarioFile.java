@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.marktwice.drawing.Drawing;
-import org.marktwice.scenario.Grown;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
@@ -65,9 +64,7 @@ public final class ScenarioFile {
                 stages,
                 set,
                 drawing,
-                stock.isPresent()
-                        ? new Grown(() -> StockReader.boards(stock.get(), drawing, set, id))
-                        : boards(in.need("boards"), id),
+                stock.isPresent() ? StockReader.boards(stock.get(), drawing, set, id) : boards(in.need("boards"), id),
                 stock,
                 minutes(in.get("minutes")),
                 Bytes.digest(bytes));

@@ -2,9 +2,10 @@ package org.marktwice.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.marktwice.drawing.Joint;
 import org.marktwice.scenario.Practice;
@@ -19,92 +20,150 @@ public final class PracticeWords {
     /**
      * One setting.
      *
+     * @param key its key in a scenario's {@code practice}; {@code marks} for the shapes of the face marks, which have none
      * @param name what is set, such as {@code Face side}
      * @param value how it is set here
+     * @param usual how it is where nothing is set
      * @param meaning what that means at the bench, a sentence
+     * @param choices where authorities differ, and what else may be chosen
      */
-    public record Setting(String name, String value, String meaning) {
-        /** {@code Face side: the truest surface, turned in}. */
+    public record Setting(String key, String name, String value, String usual, String meaning, String choices) {
+        /** {@code Face side: the truest surface, turned in}; where that departs from what is usual, this too. */
         public String line() {
-            return name + ": " + value;
+            String line = name + ": " + value;
+            boolean listed = key.equals("worth") || key.equals("proportions");
+            return departs() && !listed ? line + " (usual: " + usual + ")" : line;
+        }
+
+        /** Whether the workshop has it otherwise than is usual; how much help there is, is each exercise's own. */
+        public boolean departs() {
+            return !value.equals(usual) && !isHelp();
+        }
+
+        /** Whether it is about help, not about how work is judged. */
+        public boolean isHelp() {
+            return key.equals("guidance") || key.equals("aids");
         }
     }
 
     private PracticeWords() {}
 
-    /** Every setting in force, in the order in which the work meets it. */
+    /** Every setting in force, in the order in which the work meets it; what can be left unsaid only where it departs. */
     public static List<Setting> all(Practice p) {
-        List<Setting> all =
-                new ArrayList<>(List.of(faceSide(p), marks(), heart(p), knots(p), cup(p), sizes(p), gaps(p)));
-        joints(p.proportions()).ifPresent(all::add);
-        all.add(new Setting("Told", told(p.guidance()), meaning(p.guidance())));
-        all.add(aids(p));
-        if (!p.worth().isEmpty()) all.add(worth(p.worth()));
-        return List.copyOf(all);
+        return page(p).stream()
+                .filter(s -> s.departs()
+                        || !s.key().equals("proportions") && !s.key().equals("worth"))
+                .toList();
     }
 
-    private static Setting faceSide(Practice p) {
-        boolean in = p.faceSide() == FaceSide.TRUEST_IN;
-        return new Setting(
-                "Face side",
-                in ? "the truest surface, turned in" : "the best surface, turned out",
-                in
-                        ? "In an assembly the joints are set out from the truest surface, and that is turned in."
-                        : "The cleanest surface is the face side, and is seen on the finished job.");
+    /** Every setting there is, each with what is usual and what else may be chosen. */
+    public static List<Setting> page(Practice p) {
+        return List.of(
+                setting(p, "faceSide", "Face side", PracticeWords::faceSide, faceSideMeans(p)),
+                setting(
+                        p,
+                        "marks",
+                        "Marks",
+                        q -> "a loop with a tail for the face side, a V for the face edge",
+                        "They are drawn near mid-length, close together, and point at the arris that the two surfaces share."),
+                setting(p, "heartSide", "Heart side", PracticeWords::heart, heartMeans(p)),
+                setting(
+                        p,
+                        "knotMargin",
+                        "Knots",
+                        PracticeWords::knots,
+                        "The grain bends round a knot, further out than the knot itself shows."),
+                setting(
+                        p,
+                        "cupRatio",
+                        "Cup",
+                        PracticeWords::cup,
+                        "Between the two the board may be used, and is poor."),
+                setting(p, "size", "Sizes", PracticeWords::sizes, "How far a size may be from the drawing's."),
+                setting(
+                        p,
+                        "gap",
+                        "Gaps",
+                        PracticeWords::gaps,
+                        "What a feeler gauge would find in a joint pushed home."),
+                setting(
+                        p,
+                        "proportions",
+                        "Joints",
+                        q -> joints(q.proportions()),
+                        "How large the parts of a joint are for their stuff. Whatever isn't named here is as usual."),
+                setting(p, "guidance", "Told", q -> told(q.guidance()), meaning(p.guidance())),
+                setting(
+                        p,
+                        "aids",
+                        "Aids",
+                        PracticeWords::aids,
+                        "What the exercise grants beyond what one has at the bench."),
+                setting(
+                        p,
+                        "worth",
+                        "Marks changed",
+                        q -> worth(q.worth()),
+                        "Every other rule is worth what the rule book says."));
     }
 
-    private static Setting marks() {
-        return new Setting(
-                "Marks",
-                "a loop with a tail for the face side, a V for the face edge",
-                "Other shapes are in use; any pair will do that points at the arris it shares.");
+    private static Setting setting(
+            Practice p, String key, String name, Function<Practice, String> words, String meaning) {
+        return new Setting(key, name, words.apply(p), words.apply(Practice.DEFAULT), meaning, PracticeChoices.of(key));
     }
 
-    private static Setting heart(Practice p) {
-        String value = p.heartSide() == HeartSide.ANY
-                ? "any way"
-                : p.heartSide() == HeartSide.AWAY ? "away from the middle of the job" : "towards the middle of the job";
-        return new Setting(
-                "Heart side",
-                value,
-                p.heartSide() == HeartSide.AWAY
-                        ? "As the boards dry they hollow on the bark side, and the corners stay shut."
-                        : "A drying board hollows on its bark side.");
+    private static String faceSide(Practice p) {
+        return p.faceSide() == FaceSide.TRUEST_IN ? "the truest surface, turned in" : "the best surface, turned out";
     }
 
-    private static Setting knots(Practice p) {
+    private static String faceSideMeans(Practice p) {
+        return p.faceSide() == FaceSide.TRUEST_IN
+                ? "In an assembly the joints are set out from the truest surface, and that is turned in."
+                : "The cleanest surface is the face side, and is seen on the finished job.";
+    }
+
+    private static String heart(Practice p) {
+        return switch (p.heartSide()) {
+            case ANY -> "any way";
+            case AWAY -> "away from the middle of the job";
+            case TOWARDS -> "towards the middle of the job";
+        };
+    }
+
+    private static String heartMeans(Practice p) {
+        return p.heartSide() == HeartSide.AWAY
+                ? "As the boards dry they hollow on the bark side, and the corners stay shut."
+                : "A drying board hollows on its bark side.";
+    }
+
+    private static String knots(Practice p) {
         double diameters = p.knotMargin().diameters();
         String times = diameters == 1 ? "one knot diameter" : Words.figure(diameters) + " knot diameters";
-        return new Setting(
-                "Knots",
-                Words.figure(p.knotMargin().mm()) + " mm or " + times + " from a joint, whichever is more",
-                "The grain bends round a knot, further out than the knot itself shows.");
+        return Words.figure(p.knotMargin().mm()) + " mm or " + times + " from a joint, whichever is more";
     }
 
-    private static Setting cup(Practice p) {
-        return new Setting(
-                "Cup",
-                "good up to 1 in " + Words.figure(p.cupRatio().clear()) + " of the width, refused beyond 1 in "
-                        + Words.figure(p.cupRatio().poor()),
-                "Between the two the board may be used, and is poor.");
+    private static String cup(Practice p) {
+        return "good up to 1 in " + Words.figure(p.cupRatio().clear()) + " of the width, refused beyond 1 in "
+                + Words.figure(p.cupRatio().poor());
     }
 
-    private static Setting sizes(Practice p) {
+    private static String sizes(Practice p) {
         String preset =
                 p.size() == 0.5 ? " (strict)" : p.size() == 1 ? " (standard)" : p.size() == 2 ? " (first attempt)" : "";
-        return new Setting(
-                "Sizes", "± " + Words.figure(p.size()) + " mm" + preset, "How far a size may be from the drawing's.");
+        return "± " + Words.figure(p.size()) + " mm" + preset;
     }
 
-    private static Setting gaps(Practice p) {
-        return new Setting(
-                "Gaps",
-                "good up to " + Words.figure(p.gap() / 2) + " mm, fair up to " + Words.figure(p.gap()) + " mm",
-                "What a feeler gauge would find in a joint pushed home.");
+    private static String gaps(Practice p) {
+        return "good up to " + hundredths(p.gap() / 2) + " mm, fair up to " + hundredths(p.gap()) + " mm";
     }
 
-    /** Only what departs from what is usual; empty where nothing does. */
-    private static Optional<Setting> joints(Proportions p) {
+    /** Half of a tenth is worth telling. */
+    private static String hundredths(double mm) {
+        return String.format(Locale.ROOT, "%.2f", mm).replaceAll("\\.?0+$", "");
+    }
+
+    /** Only what departs from what is usual. */
+    private static String joints(Proportions p) {
         Proportions usual = Proportions.USUAL;
         List<String> own = new ArrayList<>();
         range(own, "a housing's depth", p.housing(), usual.housing(), " of the thickness");
@@ -116,17 +175,23 @@ public final class PracticeWords {
         if (!p.chisels().equals(usual.chisels())) {
             own.add("chisels " + p.chisels().stream().map(Words::figure).collect(Collectors.joining(", ")) + " mm");
         }
-        if (own.isEmpty()) return Optional.empty();
-        return Optional.of(new Setting(
-                "Joints",
-                String.join("; ", own),
-                "How large the parts of a joint are for their stuff. Whatever isn't named here is as usual."));
+        return own.isEmpty() ? "as is usual for each kind" : String.join("; ", own);
     }
 
     private static void range(
             List<String> own, String what, Proportions.Range range, Proportions.Range usual, String of) {
         if (range.equals(usual)) return;
-        own.add(what + " " + Words.figure(range.least()) + " to " + Words.figure(range.most()) + of);
+        own.add(what + " " + share(range.least()) + " to " + share(range.most()) + of);
+    }
+
+    /** {@code 1/4}, where it is a plain fraction; else to a hundredth. */
+    private static String share(double value) {
+        if (value == Math.rint(value)) return Words.figure(value);
+        for (int of = 2; of <= 8; of++) {
+            double parts = value * of;
+            if (Math.abs(parts - Math.rint(parts)) < 1e-6) return Math.round(parts) + "/" + of;
+        }
+        return hundredths(value);
     }
 
     /** Where the drawing's own joints are not as large as the workshop has them: a sentence each. */
@@ -157,11 +222,10 @@ public final class PracticeWords {
         };
     }
 
-    private static Setting aids(Practice p) {
-        String value = p.aids().isEmpty()
+    private static String aids(Practice p) {
+        return p.aids().isEmpty()
                 ? "none, as at the bench"
                 : p.aids().stream().sorted().map(PracticeWords::aid).collect(Collectors.joining(", "));
-        return new Setting("Aids", value, "What the exercise grants beyond what one has at the bench.");
     }
 
     private static String aid(Practice.Aid aid) {
@@ -173,12 +237,18 @@ public final class PracticeWords {
         };
     }
 
-    private static Setting worth(Map<String, Double> worth) {
-        String value = new TreeMap<>(worth)
+    private static String worth(Map<String, Double> worth) {
+        if (worth.isEmpty()) return "none";
+        return new TreeMap<>(worth)
                 .entrySet().stream()
-                        .map(e -> title(e.getKey()) + " " + Words.figure(e.getValue()))
+                        .map(e -> title(e.getKey()) + " " + hundredths(e.getValue()) + usualWorth(e.getKey()))
                         .collect(Collectors.joining("; "));
-        return new Setting("Marks changed", value, "Every other rule is worth what the rule book says.");
+    }
+
+    private static String usualWorth(String rule) {
+        return RuleBook.rule(rule)
+                .map(r -> " instead of " + hundredths(r.worth()))
+                .orElse("");
     }
 
     private static String title(String rule) {

@@ -1,7 +1,6 @@
 package org.marktwice.scenario;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.marktwice.drawing.Drawing;
@@ -36,7 +35,7 @@ public record Scenario(
 
     public Scenario {
         stages = List.copyOf(stages);
-        if (!(boards instanceof Grown)) boards = List.copyOf(boards);
+        boards = List.copyOf(boards);
     }
 
     /** With boards given one by one. */
@@ -80,11 +79,5 @@ public record Scenario(
 
     public boolean grants(Practice.Aid aid) {
         return practice.aids().contains(aid);
-    }
-
-    /** Its boards need not be grown for a place in a table. */
-    @Override
-    public int hashCode() {
-        return Objects.hash(id, title, drawing, digest);
     }
 }

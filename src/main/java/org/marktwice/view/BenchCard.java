@@ -1,6 +1,7 @@
 package org.marktwice.view;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.view.Commands.Deed;
@@ -44,6 +45,11 @@ final class BenchCard implements Screen {
     @Override
     public List<Deed> deeds() {
         return bench.deeds();
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return Workshop.of(bench.model().session().scenario());
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
@@ -180,6 +181,11 @@ final class HandInScreen implements Screen {
     @Override
     public List<Deed> deeds() {
         return deeds;
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return Workshop.of(scenario);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.marktwice.view;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -16,6 +17,7 @@ import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.OutcomeWords;
+import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Commands.Place;
@@ -40,7 +42,7 @@ final class JobScreen implements Screen {
             "Look for yourself: the marks, the hands, the joints as they come out of the marks. What is amiss is told at"
                     + " hand-in.";
 
-    private final String exercise;
+    private final Scenario exercise;
     private final OutcomeModel model;
     private final AssembledPane pane;
     private final JLabel from = Look.quiet(" ", Style.NOTE);
@@ -53,7 +55,7 @@ final class JobScreen implements Screen {
      * @param how of what state of the work it is, such as {@code as it stands now}
      * @param back the word of the way back
      */
-    JobScreen(String exercise, String how, OutcomeModel model, FigureCache figures, String back, Runnable leave) {
+    JobScreen(Scenario exercise, String how, OutcomeModel model, FigureCache figures, String back, Runnable leave) {
         this.exercise = exercise;
         this.model = model;
         pane = new AssembledPane(model, figures);
@@ -73,7 +75,7 @@ final class JobScreen implements Screen {
         JButton leave = Look.primary(new JButton(leaving));
         leave.setText(back);
         leave.setName("leave-job");
-        whole.add(Bar.top("The job as it would come out", exercise + " · " + how, leave));
+        whole.add(Bar.top("The job as it would come out", exercise.title() + " · " + how, leave));
         JPanel body = new JPanel(
                 new MigLayout("insets 20, gap 20, fill", "[0:0:,grow,fill][340lp:30%:440lp,fill]", "[grow,fill]"));
         Card picture = new Card(new MigLayout("insets 16 20 14 20, gap 8, fill", "[grow,fill][][]", "[grow,fill][]"));
@@ -160,7 +162,7 @@ final class JobScreen implements Screen {
 
     @Override
     public String title() {
-        return exercise + ": the job";
+        return exercise.title() + ": the job";
     }
 
     @Override
@@ -171,6 +173,11 @@ final class JobScreen implements Screen {
     @Override
     public List<Deed> deeds() {
         return deeds;
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return Workshop.of(exercise);
     }
 
     @Override

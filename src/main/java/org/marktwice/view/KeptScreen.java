@@ -1,6 +1,7 @@
 package org.marktwice.view;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -65,6 +66,11 @@ final class KeptScreen implements Screen {
     @Override
     public List<Deed> deeds() {
         return List.of();
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return Workshop.of(scenario);
     }
 
     @Override

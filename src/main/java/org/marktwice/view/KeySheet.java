@@ -83,7 +83,7 @@ final class KeySheet {
         return dialog(owner, "At the real bench", lines, 560, 400);
     }
 
-    private static JDialog dialog(Frame owner, String title, Column content, int width, int height) {
+    static JDialog dialog(Frame owner, String title, Column content, int width, int height) {
         JDialog dialog = new JDialog(owner, title, true);
         dialog.setName(title);
         JPanel whole =

@@ -117,7 +117,7 @@ public final class MainWindow extends JFrame {
                         WindowCommands.LARGER,
                         WindowCommands.SMALLER,
                         WindowCommands.MOVEMENT)));
-        bar.add(menu("Help", pick(window, WindowCommands.KEYS, WindowCommands.CAUTIONS)));
+        bar.add(menu("Help", pick(window, WindowCommands.PRACTICE, WindowCommands.KEYS, WindowCommands.CAUTIONS)));
         return bar;
     }
 

@@ -4,6 +4,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -317,6 +318,11 @@ final class ReplayScreen implements Screen {
     @Override
     public List<Deed> deeds() {
         return deeds;
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return Workshop.of(session.scenario());
     }
 
     @Override

@@ -1,7 +1,10 @@
 package org.marktwice.view;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
+import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
 
 /** One of the window's screens. */
@@ -16,6 +19,18 @@ public interface Screen {
 
     /** What can be done on it, in the menu's order. */
     List<Deed> deeds();
+
+    /** The exercise that it is about, and the workshop's practice in it; empty where it is about none. */
+    default Optional<Workshop> workshop() {
+        return Optional.empty();
+    }
+
+    /** An exercise by its title, and the practice in force there. */
+    record Workshop(String exercise, Practice practice) {
+        public static Optional<Workshop> of(Scenario scenario) {
+            return Optional.of(new Workshop(scenario.title(), scenario.practice()));
+        }
+    }
 
     /** Takes the focus to where one begins. */
     void focus();

@@ -2,6 +2,7 @@ package org.marktwice.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -236,6 +237,11 @@ final class SheetScreen implements Screen {
     @Override
     public void setMovement(boolean shown) {
         board.setMovement(shown);
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return Workshop.of(session.scenario());
     }
 
     @Override

@@ -22,6 +22,8 @@ final class SheetSummary {
 
     interface Host {
         void beginWithLess(Scenario scenario, Practice.Guidance guidance);
+
+        void practice();
     }
 
     private final Host host;
@@ -61,7 +63,12 @@ final class SheetSummary {
         }
         heading(column, "The workshop's practice", "24");
         for (PracticeWords.Setting set : PracticeWords.all(model.scenario().practice()))
-            prose(column, set.line(), Ink.QUIET);
+            prose(column, set.line(), set.departs() ? Ink.INK : Ink.QUIET);
+        JButton practice = Look.link(new JButton("What each means →"));
+        practice.setName("practice");
+        practice.setToolTipText(Commands.Keys.tooltip(WindowCommands.PRACTICE));
+        practice.addActionListener(e -> host.practice());
+        column.add(practice, "growx 0, alignx left, gaptop 4");
         card.add(column.scrolling(), "grow, hmin 0, wmin 0");
         return card;
     }

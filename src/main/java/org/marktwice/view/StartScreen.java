@@ -64,6 +64,9 @@ final class StartScreen implements Screen {
         void desk();
 
         void quiz();
+
+        /** By what the work is judged in the exercise that is showing. */
+        void practice();
     }
 
     private final Host host;
@@ -204,7 +207,12 @@ final class StartScreen implements Screen {
         card.add(picture, "growy, hmin 0, w 200lp:680lp:680lp, alignx center, gapy 12 12");
         card.add(idea, "growx, wmin 0, wmax 720lp, hidemode 3");
         card.add(brief, "growx, wmin 0, wmax 720lp");
-        card.add(notes, "growx, wmin 0, wmax 720lp");
+        card.add(notes, "split 2, growx, wmin 0, wmax 620lp");
+        JButton practice = Look.link(new JButton("The workshop's practice →"));
+        practice.setName("practice");
+        practice.setToolTipText(Commands.Keys.tooltip(WindowCommands.PRACTICE));
+        practice.addActionListener(e -> host.practice());
+        card.add(practice, "growx 0, gapleft push, aligny top");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12, fillx"));
         buttons.setOpaque(false);
         enter.setName("enter");
@@ -324,6 +332,11 @@ final class StartScreen implements Screen {
     @Override
     public List<Deed> deeds() {
         return deeds;
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        return selected().flatMap(Workshop::of);
     }
 
     @Override

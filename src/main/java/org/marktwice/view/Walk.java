@@ -77,6 +77,10 @@ final class Walk
                 new Deed(WindowCommands.LARGER, () -> textSize(+1)),
                 new Deed(WindowCommands.SMALLER, () -> textSize(-1)),
                 new Deed(WindowCommands.MOVEMENT, this::movement),
+                new Deed(
+                        WindowCommands.PRACTICE,
+                        this::practice,
+                        () -> workshop().isPresent()),
                 new Deed(WindowCommands.KEYS, () -> KeySheet.keys(window()).setVisible(true)),
                 new Deed(
                         WindowCommands.CAUTIONS,
@@ -97,6 +101,17 @@ final class Walk
         MainWindow w = window;
         if (w == null) throw new IllegalStateException("no window yet");
         return w;
+    }
+
+    private Optional<Screen.Workshop> workshop() {
+        Screen showing = screen();
+        return showing == null ? Optional.empty() : showing.workshop();
+    }
+
+    /** Every setting of the exercise that is showing, on a page. */
+    @Override
+    public void practice() {
+        workshop().ifPresent(w -> PracticeSheet.of(window(), w).setVisible(true));
     }
 
     private @Nullable Screen screen() {
@@ -369,7 +384,7 @@ final class Walk
 
     private void showJob(Session session, Outcome.Shown shown, String how, String back, Runnable leave) {
         OutcomeModel outcome = OutcomeModel.of(session.situation(), shown);
-        window().show(new JobScreen(session.scenario().title(), how, outcome, figures, back, leave));
+        window().show(new JobScreen(session.scenario(), how, outcome, figures, back, leave));
     }
 
     void toHandIn() {

@@ -29,8 +29,15 @@ public final class WindowCommands {
     public static final Command CAUTIONS =
             new Command("cautions", Place.WINDOW, "At the real bench", "", "Show the cautions for real work");
 
+    public static final Command PRACTICE = new Command(
+            "practice",
+            Place.WINDOW,
+            "The workshop's practice",
+            "F9",
+            "Show by what the work is judged here: every setting, what is usual, where authorities differ");
+
     public static final List<Command> ALL =
-            List.of(EXERCISES, QUIZ, DESK, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, KEYS, CAUTIONS);
+            List.of(EXERCISES, QUIZ, DESK, OPEN, CLOSE, THEME, LARGER, SMALLER, MOVEMENT, PRACTICE, KEYS, CAUTIONS);
 
     private WindowCommands() {}
 }

@@ -125,7 +125,7 @@ public class JudgingBenchmark {
         return bench;
     }
 
-    static Drawing rack() {
+    private static Drawing rack() {
         List<Part> parts = new ArrayList<>();
         List<Joint> joints = new ArrayList<>();
         double high = 100.0 * SHELVES + 100;

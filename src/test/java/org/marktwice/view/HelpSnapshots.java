@@ -4,6 +4,8 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import javax.imageio.ImageIO;
+import javax.swing.JDialog;
 import javax.swing.JPopupMenu;
 import javax.swing.MenuElement;
 import javax.swing.MenuSelectionManager;
@@ -70,6 +73,8 @@ public final class HelpSnapshots {
             window[0].setVisible(true);
         });
         Walk walk = window[0].walk();
+        shoot(window[0], "start");
+        practice(window[0]);
         fault(window[0], walk);
         for (int i = 0; i < 3; i++) sheet(walk, "pot-stand", i == 2 ? "perfect" : "flawed", i);
         shoot(window[0], "calibration");
@@ -77,6 +82,26 @@ public final class HelpSnapshots {
         sheet(walk, "wall-cupboard", "flawed", 0);
         shoot(window[0], "kept");
         SwingUtilities.invokeAndWait(walk::close);
+    }
+
+    private void practice(MainWindow owner) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            JDialog page = PracticeSheet.of(
+                    owner, Screen.Workshop.of(scenario("herb-trough")).orElseThrow());
+            page.addNotify();
+            page.validate();
+            var root = page.getRootPane();
+            BufferedImage image = new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = image.createGraphics();
+            root.print(g);
+            g.dispose();
+            try {
+                ImageIO.write(image, "png", folder.resolve(file("practice")).toFile());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            page.dispose();
+        });
     }
 
     private void fault(MainWindow window, Walk walk) throws Exception {
@@ -162,7 +187,10 @@ public final class HelpSnapshots {
             });
             window.walk().figures().settle();
         }
-        String file = "help-" + name + "-" + width + (dark ? "-dark" : "-light") + (density == 2 ? "@2x" : "") + ".png";
-        ImageIO.write(image[0], "png", folder.resolve(file).toFile());
+        ImageIO.write(image[0], "png", folder.resolve(file(name)).toFile());
+    }
+
+    private String file(String name) {
+        return "help-" + name + "-" + width + (dark ? "-dark" : "-light") + (density == 2 ? "@2x" : "") + ".png";
     }
 }

@@ -62,8 +62,7 @@ public final class JobSnapshots {
         SwingUtilities.invokeAndWait(() -> {
             Look.install(dark, density);
             OutcomeModel model = OutcomeModel.of(Situation.of(bench[0]), Outcome.Shown.TOLD);
-            JobScreen screen =
-                    new JobScreen(bench[0].scenario().title(), "as it stands now", model, FIGURES, "Back", () -> {});
+            JobScreen screen = new JobScreen(bench[0].scenario(), "as it stands now", model, FIGURES, "Back", () -> {});
             frame[0] = new JFrame();
             frame[0].setContentPane((javax.swing.JPanel) screen.component());
             frame[0].setSize(width * density, height * density);

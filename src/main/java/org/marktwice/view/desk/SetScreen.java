@@ -2,6 +2,7 @@ package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -300,6 +301,13 @@ final class SetScreen implements Screen {
     @Override
     public List<Deed> deeds() {
         return deeds;
+    }
+
+    @Override
+    public Optional<Workshop> workshop() {
+        String title = model.draft().title();
+        return Optional.of(new Workshop(
+                title.isBlank() ? "This exercise" : title, model.draft().practice()));
     }
 
     @Override
