@@ -309,6 +309,24 @@ public final class DryFit {
         return Optional.ofNullable(made.get(part)).map(Made::out);
     }
 
+    /** A part as a solid, where its joints want it; empty while none of its boards lies in the job. */
+    public Optional<CutPart> solid(String part) {
+        return Optional.ofNullable(made.get(part)).map(m -> m.solid(moved(part)));
+    }
+
+    /** Where the two parts' wood comes to lie at a seat, along its axis. @param in of the part that the joint is cut into */
+    public record Faces(double in, double takes) {}
+
+    /** Of a joint that can be put together. */
+    public Faces faces(Seat seat) {
+        Joint joint = seat.joint();
+        Span in = need(joint.in()).at(seat, seat.inBelow()).orElseThrow();
+        Span takes = need(joint.takes()).at(seat, !seat.inBelow()).orElseThrow();
+        return new Faces(
+                in.middle() + moved(joint.in()).get(seat.axis()),
+                takes.middle() + moved(joint.takes()).get(seat.axis()));
+    }
+
     /** Whether every part has its board, cut to length, and every joint can be put together. */
     public boolean isWhole() {
         return made.size() == drawing.parts().size()

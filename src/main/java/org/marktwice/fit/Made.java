@@ -1,7 +1,11 @@
 package org.marktwice.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.joml.Vector3d;
+import org.joml.Vector3dc;
+import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
@@ -152,6 +156,106 @@ final class Made {
                 .mapToDouble(c -> c.with().lost(c.side()))
                 .max()
                 .orElse(0);
+    }
+
+    /**
+     * The part as a solid, in the job's frame.
+     *
+     * @param moved where its joints want it
+     */
+    CutPart solid(Vector3dc moved) {
+        CutPart.Block whole = new CutPart.Block(null, outside(moved));
+        List<CutPart.Block> gone = new ArrayList<>();
+        for (Cut cut : placing.drawing().cuts(part())) {
+            for (Box box : cut.boxes()) gone.add(new CutPart.Block(cut.joint(), sides(cut.joint(), box, whole, moved)));
+        }
+        return new CutPart(placing, out.state(), whole, gone);
+    }
+
+    private List<CutPart.Side> outside(Vector3dc moved) {
+        List<CutPart.Side> sides = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            int axis = i / 2;
+            Direction looks = Direction.on(axis, i % 2 == 0 ? -1 : +1);
+            double drawn = i % 2 == 0 ? part().box().min(axis) : part().box().max(axis);
+            double by = moved.get(axis);
+            Surface surface = placing.turn().looking(looks);
+            Optional<SetOut.Marked> end = out.marked().stream()
+                    .filter(m -> m.side().isEnd() && m.side().waste() == surface.sign() && surface.isEnd())
+                    .findFirst();
+            Optional<Span> span = surface(looks);
+            if (span.isEmpty()) {
+                sides.add(CutPart.Side.straight(axis, drawn, drawn + by));
+            } else if (end.isPresent()) {
+                sides.add(leaning(end.get(), axis, drawn, span.get().middle(), by));
+            } else {
+                double middle = span.get().middle();
+                sides.add(new CutPart.Side(axis, drawn, middle + by, point -> {
+                    Vector3d p = placing.toBoard(point);
+                    return job(surface.axis(), at(surface, p.x, p.z)) - middle;
+                }));
+            }
+        }
+        return sides;
+    }
+
+    private List<CutPart.Side> sides(String joint, Box box, CutPart.Block whole, Vector3dc moved) {
+        List<CutPart.Side> sides = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            int axis = i / 2;
+            boolean low = i % 2 == 0;
+            double drawn = low ? box.min(axis) : box.max(axis);
+            double outside = low ? part().box().min(axis) : part().box().max(axis);
+            boolean open = Math.abs(drawn - outside) < FLAT;
+            sides.add(open ? whole.sides().get(i) : side(joint, box, axis, drawn, moved.get(axis)));
+        }
+        return sides;
+    }
+
+    private CutPart.Side side(String joint, Box box, int axis, double drawn, double by) {
+        int own = boardAxis(axis);
+        double at = placing.toBoard(new Vector3d(box.centre()).setComponent(axis, drawn))
+                .get(own);
+        double centre = placing.toBoard(box.centre()).get(own);
+        int waste = centre > at ? +1 : -1;
+        for (SetOut.Marked m : out.marked(joint)) {
+            if (m.side().axis() != own || m.line() == null) continue;
+            if (m.side().waste() == 0 && Math.abs(m.side().at() - centre) < FLAT) {
+                double off = side(m, placing.toBoard(box)).orElseThrow().middle()
+                        - box.centre().get(axis);
+                return CutPart.Side.straight(axis, drawn, drawn + off + by);
+            }
+            if (m.side().waste() == waste && Math.abs(m.side().at() - at) < FLAT) {
+                return leaning(
+                        m,
+                        axis,
+                        drawn,
+                        side(m, placing.toBoard(box)).orElseThrow().middle(),
+                        by);
+            }
+        }
+        return CutPart.Side.straight(axis, drawn, job(own, at) + by);
+    }
+
+    /** Where a side is cut along its lines: at each place along the nearest of them. */
+    private CutPart.Side leaning(SetOut.Marked m, int axis, double drawn, double middle, double by) {
+        double lost = -m.side().waste() * lost(m.round());
+        return new CutPart.Side(axis, drawn, middle + by, point -> {
+            Vector3d p = placing.toBoard(point);
+            double least = m.round().stream().mapToDouble(l -> away(l, p)).min().orElse(0);
+            double at = m.round().stream()
+                    .filter(l -> away(l, p) <= least + FLAT)
+                    .mapToDouble(l -> l.at(p.get(l.runs()), board()))
+                    .average()
+                    .orElseThrow();
+            return job(m.side().axis(), at + lost) - middle;
+        });
+    }
+
+    /** How deep a place of the board lies below the surface that carries a line. */
+    private double away(TrueLine line, Vector3dc p) {
+        Surface on = line.on();
+        return Math.abs(p.get(on.axis()) - (on.sign() > 0 ? board().size().along(on.axis()) : 0));
     }
 
     private int boardAxis(int jobAxis) {

@@ -96,7 +96,8 @@ record PartSolid(Part part, List<Box> boxes, List<Edge> edges) {
         }
     }
 
-    private static List<Edge> edges(List<Box> boxes) {
+    /** The edges of boxes that touch, taken as one solid. */
+    static List<Edge> edges(List<Box> boxes) {
         Grid grid = new Grid(boxes);
         List<Edge> out = new ArrayList<>();
         for (int axis = 0; axis < 3; axis++) grid.edges(axis, out);

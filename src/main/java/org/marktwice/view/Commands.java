@@ -19,6 +19,7 @@ import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.view.dryfit.FitScreen;
 import org.marktwice.view.bench.BenchCommands;
 import org.marktwice.view.desk.Desk;
 import org.marktwice.view.quiz.QuizCommands;
@@ -36,6 +37,7 @@ public final class Commands {
         START("Exercises"),
         BENCH("Bench"),
         JOB("The job as it comes out"),
+        FIT("Dry fit"),
         HAND_IN("Hand in"),
         SHEET("Mark sheet"),
         REPLAY("Replay"),
@@ -96,6 +98,7 @@ public final class Commands {
                         StartScreen.ALL,
                         BenchCommands.ALL,
                         JobScreen.ALL,
+                        FitScreen.ALL,
                         HandInScreen.ALL,
                         SheetScreen.ALL,
                         ReplayScreen.ALL,

@@ -17,7 +17,7 @@ import org.marktwice.view.Look.Style;
 
 /** An exercise on the start page's list: its picture, its title and how one stands with it; the level above its
  * first, with how many of it are done. */
-final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario> {
+public final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario> {
     private static final long serialVersionUID = 1L;
     private static final int ROW = 84;
     private static final int LEVEL = 32;
@@ -111,7 +111,7 @@ final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario>
     }
 
     /** The text, or as much of it as there is room for and an ellipsis. */
-    static String clipped(String text, FontMetrics metrics, int room) {
+    public static String clipped(String text, FontMetrics metrics, int room) {
         if (metrics.stringWidth(text) <= room) return text;
         String shorter = text;
         while (!shorter.isEmpty() && metrics.stringWidth(shorter + "…") > room) {
