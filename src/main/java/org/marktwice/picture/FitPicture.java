@@ -129,7 +129,7 @@ public final class FitPicture {
     /** Of the eight corners, the one from which most of a seat is seen; this one where none shows more. */
     public FitCamera showing(Spot spot, Shown shown) {
         FitCamera best = shown.camera();
-        double most = seen(spot, shown, best) + 0.5;
+        double most = seen(spot, shown, best) + 15;
         for (boolean above : new boolean[] {true, false}) {
             for (int corner = 0; corner < 4; corner++) {
                 FitCamera there = FitCamera.from(corner, above);
@@ -155,7 +155,7 @@ public final class FitPicture {
             }
         }
         // what is seen squarely is seen better, and from above rather than from below
-        return count + 6 * Math.abs(from.towards().get(spot.seat().axis())) + (from.height() > 0 ? 2 : 0);
+        return count + 12 * Math.abs(from.towards().get(spot.seat().axis())) + (from.height() > 0 ? 30 : 0);
     }
 
     /** Where a part is drawn when the job is apart. */
@@ -261,10 +261,35 @@ public final class FitPicture {
         Path2D.Double edges = new Path2D.Double();
         for (WoodMesh mesh : meshes) {
             for (WoodMesh.Edge e : mesh.edges()) raster.trace(view, e.from(), e.to(), edges, null);
+            for (WoodMesh.Mouth m : mesh.mouths()) {
+                if (view.towards().get(m.axis()) * m.sign() <= 1e-6) continue;
+                for (int i = 0; i < m.ring().size(); i++) {
+                    raster.trace(view, m.ring().get(i), m.ring().get((i + 1) % m.ring().size()), edges, null);
+                }
+            }
         }
         Path2D.Double outlines = new Path2D.Double();
-        for (Box box : missing) for (Vector3d[] e : edges(box)) raster.trace(view, e[0], e[1], outlines, null);
+        if (!missing.isEmpty()) outline(missing, meshes, view, pixels, outlines);
         return new Frame(view, raster, edges, outlines);
+    }
+
+    /** What would be seen of parts that have no board, were they there. */
+    private static void outline(
+            List<Box> missing, List<WoodMesh> meshes, FitCamera.View view, Rectangle2D pixels, Path2D.Double to) {
+        WoodRaster there = new WoodRaster((int) pixels.getWidth(), (int) pixels.getHeight());
+        WoodRaster.Skin skin = new WoodRaster.Skin(BLANK, new Color(0, true), Color.BLACK, 0);
+        double[][] uv = new double[4][2];
+        for (WoodMesh mesh : meshes) {
+            for (WoodMesh.Piece piece : mesh.pieces()) there.fill(view, piece.corners(), uv, skin, 0);
+        }
+        for (Box box : missing) {
+            for (int axis = 0; axis < 3; axis++) {
+                for (double at : new double[] {box.min(axis), box.max(axis)}) {
+                    there.fill(view, WoodMesh.corners(box, axis, at), uv, skin, 0);
+                }
+            }
+        }
+        for (Box box : missing) for (Vector3d[] e : edges(box)) there.trace(view, e[0], e[1], to, null);
     }
 
     private void fill(
@@ -301,8 +326,24 @@ public final class FitPicture {
             raster.fill(
                     view, piece.corners(), uv, new WoodRaster.Skin(texture, shade(normal, view), over, share), number);
         }
+        mesh.mouths().forEach(m -> bore(raster, view, m, number, faded, marked.get(m.joint()), palette));
     }
 
+    /** Dark inside, as a bored hole is. */
+    private static void bore(
+            WoodRaster raster, FitCamera.View view, WoodMesh.Mouth mouth, int number, boolean faded, @Nullable Verdict verdict, Palette palette) {
+        if (view.towards().get(mouth.axis()) * mouth.sign() <= 1e-6) return;
+        Color over = faded ? palette.of(Ink.PANEL) : Palette.LIGHT.of(verdict == null ? Ink.INK : Ink.of(verdict));
+        WoodRaster.Skin skin =
+                new WoodRaster.Skin(BORED, new Color(0, true), over, faded ? FADED : verdict == null ? 0 : SEAT);
+        double[][] uv = new double[4][2];
+        for (int i = 0; i < mouth.ring().size(); i++) {
+            Vector3d next = mouth.ring().get((i + 1) % mouth.ring().size());
+            raster.fill(view, new Vector3dc[] {mouth.middle(), mouth.ring().get(i), next, next}, uv, skin, number);
+        }
+    }
+
+    private static final WoodRaster.Texture BORED = new WoodRaster.Texture(new int[] {0x5A3E28}, 1, 1, 0, 0, 1, 1);
     private static final WoodRaster.Texture BLANK = new WoodRaster.Texture(new int[1], 1, 1, 0, 0, 1, 1);
 
     /** Lit from over the shoulder, whichever corner one stands at. */

@@ -3,11 +3,13 @@ package org.marktwice.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Joint;
 import org.marktwice.fit.CutPart;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Surface;
@@ -18,6 +20,10 @@ import org.marktwice.timber.Surface;
  */
 final class WoodMesh {
     private static final double FLAT = 1e-6;
+    /** A hole's mouth is drawn so far before the wood that it is seen, millimetres. */
+    private static final double PROUD = 0.05;
+
+    private static final int ROUND = 28;
 
     /**
      * A piece of a side.
@@ -47,17 +53,23 @@ final class WoodMesh {
     private final double[][] at = new double[3][];
     private final Box whole;
     private final List<Gone> gone = new ArrayList<>();
+    private final List<Gone> bored = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Edge> edges = new ArrayList<>();
 
     private record Gone(CutPart.Block block, Box box) {}
+
+    /** The mouth of a bored hole, a ring of places round about. @param axis the way it is bored, {@code sign} out of the wood */
+    record Mouth(List<Vector3d> ring, Vector3d middle, int axis, int sign, String joint) {}
 
     private WoodMesh(CutPart part, double times, Vector3dc apart) {
         this.part = part;
         this.times = times;
         this.apart = apart;
         this.whole = box(part.whole()).orElse(part.part().box());
-        for (CutPart.Block block : part.gone()) box(block).ifPresent(b -> gone.add(new Gone(block, b)));
+        for (CutPart.Block block : part.gone()) {
+            box(block).ifPresent(b -> (isBored(block) ? bored : gone).add(new Gone(block, b)));
+        }
         List<Box> all = new ArrayList<>(List.of(whole));
         gone.forEach(g -> g.box().overlap(whole, FLAT).ifPresent(all::add));
         for (int axis = 0; axis < 3; axis++) at[axis] = PartSolid.coordinates(all, axis);
@@ -79,6 +91,41 @@ final class WoodMesh {
 
     List<Edge> edges() {
         return edges;
+    }
+
+    private boolean isBored(CutPart.Block block) {
+        String joint = block.joint();
+        return joint != null && part.placing().drawing().joint(joint).orElseThrow() instanceof Joint.Dowelled;
+    }
+
+    /** Bored holes are round, and only their mouths are seen. */
+    List<Mouth> mouths() {
+        List<Mouth> mouths = new ArrayList<>();
+        for (Gone hole : bored) {
+            for (int axis = 0; axis < 3; axis++) {
+                for (int sign : new int[] {-1, +1}) {
+                    double out = sign > 0 ? whole.max(axis) : whole.min(axis);
+                    double end = sign > 0 ? hole.box().max(axis) : hole.box().min(axis);
+                    if (Math.abs(out - end) < FLAT) mouths.add(mouth(hole, axis, sign, out));
+                }
+            }
+        }
+        return mouths;
+    }
+
+    private Mouth mouth(Gone hole, int axis, int sign, double at) {
+        int b = (axis + 1) % 3;
+        int c = (axis + 2) % 3;
+        Vector3d middle = new Vector3d(hole.box().centre()).setComponent(axis, at + sign * PROUD);
+        List<Vector3d> ring = new ArrayList<>();
+        for (int i = 0; i < ROUND; i++) {
+            double turn = 2 * Math.PI * i / ROUND;
+            Vector3d p = new Vector3d(middle);
+            p.setComponent(b, p.get(b) + hole.box().extent(b) / 2 * Math.cos(turn));
+            p.setComponent(c, p.get(c) + hole.box().extent(c) / 2 * Math.sin(turn));
+            ring.add(placed(p));
+        }
+        return new Mouth(ring, placed(middle), axis, sign, Objects.requireNonNull(hole.block().joint()));
     }
 
     private Optional<Box> box(CutPart.Block block) {
@@ -113,7 +160,8 @@ final class WoodMesh {
     }
 
     private Box cell(int[] c) {
-        return Box.of(at[0][c[0]], at[1][c[1]], at[2][c[2]], at[0][c[0] + 1], at[1][c[1] + 1], at[2][c[2] + 1]);
+        return Box.of(
+                at[0][c[0]], at[1][c[1]], at[2][c[2]], at[0][c[0] + 1], at[1][c[1] + 1], at[2][c[2] + 1]);
     }
 
     private boolean isInside(int[] c) {
@@ -135,27 +183,31 @@ final class WoodMesh {
         next[axis] += sign;
         if (isWood(next)) return;
         Box cell = cell(c);
-        double plane = sign > 0 ? cell.max(axis) : cell.min(axis);
-        int b = (axis + 1) % 3;
-        int d = (axis + 2) % 3;
-        double[][] round = {
-            {cell.min(b), cell.min(d)},
-            {cell.max(b), cell.min(d)},
-            {cell.max(b), cell.max(d)},
-            {cell.min(b), cell.max(d)}
-        };
-        Vector3d[] corners = new Vector3d[4];
+        Vector3d[] corners = corners(cell, axis, sign > 0 ? cell.max(axis) : cell.min(axis));
         Vector3d[] onBoard = new Vector3d[4];
         for (int i = 0; i < 4; i++) {
-            Vector3d corner = new Vector3d().setComponent(axis, plane);
-            corner.setComponent(b, round[i][0]).setComponent(d, round[i][1]);
-            corners[i] = placed(corner);
-            onBoard[i] = part.placing().toBoard(corner);
+            onBoard[i] = part.placing().toBoard(corners[i]);
+            corners[i] = placed(corners[i]);
         }
         boolean outer = !isInside(next);
         String joint = outer ? null : taking(next).map(g -> g.block().joint()).orElse(null);
         Surface surface = part.placing().turn().looking(org.marktwice.drawing.Direction.on(axis, sign));
         pieces.add(new Piece(corners, axis, sign, surface, outer, onBoard, joint));
+    }
+
+    /** The corners of a box's side, round about. */
+    static Vector3d[] corners(Box box, int axis, double at) {
+        int b = (axis + 1) % 3;
+        int c = (axis + 2) % 3;
+        double[][] round = {
+            {box.min(b), box.min(c)}, {box.max(b), box.min(c)}, {box.max(b), box.max(c)}, {box.min(b), box.max(c)}
+        };
+        Vector3d[] corners = new Vector3d[4];
+        for (int i = 0; i < 4; i++) {
+            corners[i] = new Vector3d().setComponent(axis, at);
+            corners[i].setComponent(b, round[i][0]).setComponent(c, round[i][1]);
+        }
+        return corners;
     }
 
     /** A corner of the straight solid where its sides lean to. */
@@ -174,8 +226,7 @@ final class WoodMesh {
             if (Math.abs(side.shown(times) - here) < FLAT) return side.lean().at(corner);
         }
         return gone.stream()
-                .flatMap(g ->
-                        Stream.of(false, true).map(high -> new Near(g, g.block().side(axis, high))))
+                .flatMap(g -> Stream.of(false, true).map(high -> new Near(g, g.block().side(axis, high))))
                 .filter(n -> Math.abs(n.side().shown(times) - here) < FLAT)
                 .min(Comparator.comparingDouble(n -> n.away(corner)))
                 .map(n -> n.side().lean().at(corner))

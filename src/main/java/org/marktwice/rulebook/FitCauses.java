@@ -14,6 +14,7 @@ import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Mark;
+import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.fit.DryFit;
@@ -57,28 +58,44 @@ final class FitCauses {
                 for (Marked m : out.marked(joint.id())) lines(out, m, all);
             });
         }
-        fit.setOut(joint.takes()).ifPresent(out -> size(out, all));
+        fit.setOut(joint.takes()).ifPresent(out -> size(out, all, -1));
         return largest(all);
     }
 
-    /** Of sizes that these parts make up: the lines at which they are cut to length, and what they are themselves. */
-    List<FitCause> of(List<String> parts) {
+    /** Of a size that these parts make up: what lies along it. */
+    List<FitCause> of(List<String> parts, JobAxis along) {
         List<FitCause> all = new ArrayList<>();
         for (String part : parts) {
             fit.setOut(part).ifPresent(out -> {
-                for (Marked m : out.marked()) if (m.side().isEnd() || !m.side().isSquared()) lines(out, m, all);
-                size(out, all);
+                for (Marked m : out.marked()) {
+                    if (along(out, m.side().axis()) == along.ordinal()) lines(out, m, all);
+                }
+                List<FitCause> sizes = new ArrayList<>();
+                size(out, sizes, along.ordinal());
+                all.addAll(sizes);
             });
         }
         return largest(all);
+    }
+
+    /** The job axis along which a board's axis lies. */
+    private static int along(SetOut out, int boardAxis) {
+        return out.placing().turn().along(boardAxis).axis();
     }
 
     private static List<FitCause> largest(List<FitCause> all) {
         Map<String, FitCause> once = new LinkedHashMap<>();
         all.stream()
                 .sorted(Comparator.comparingDouble(FitCause::mm).reversed())
-                .forEach(c -> once.putIfAbsent(c.says(), c));
+                .forEach(c -> once.putIfAbsent(like(c), c));
         return once.values().stream().limit(MOST).toList();
+    }
+
+    /** The same slip on the same board is told once, where it is largest. */
+    private static String like(FitCause cause) {
+        String says = cause.says();
+        int from = says.indexOf(": ");
+        return cause.board() + says.substring(from < 0 ? 0 : from).replaceAll("[0-9.]+", "");
     }
 
     /** The lines of one side of a cut, as far as they are out of place or out of line. */
@@ -157,13 +174,13 @@ final class FitCauses {
                 .orElse(" (not marked)");
     }
 
-    /** That the board itself is not as thick or wide as drawn. */
-    private void size(SetOut out, List<FitCause> to) {
+    /** That the board itself is not as thick or wide as drawn. @param only along this job axis; −1 for any */
+    private void size(SetOut out, List<FitCause> to, int only) {
         Board board = board(out);
         Part part = out.placing().part();
         for (int axis = 1; axis < 3; axis++) {
             double off = board.size().along(axis) - part.size().along(axis);
-            if (Math.abs(off) < TELLS) continue;
+            if (Math.abs(off) < TELLS || (only >= 0 && along(out, axis) != only)) continue;
             String what = axis == 1 ? " wide" : " thick";
             to.add(new FitCause(
                     board.id(),

@@ -61,6 +61,12 @@ public final class FitSheet {
             parts = List.copyOf(parts);
             why = List.copyOf(why);
         }
+
+        /** Whether a joint is out by more than its own lines and boards account for. */
+        public boolean isHeldByOthers() {
+            double own = why.stream().mapToDouble(FitCause::mm).sum();
+            return kind == Kind.JOINT && mm != null && mm > 1.1 * own + 0.3;
+        }
     }
 
     private final Bench bench;
@@ -168,8 +174,7 @@ public final class FitSheet {
         return switch (j.state()) {
             case NO_BOARD -> new Found(Verdict.OPEN, null, limits.gap(), "no board yet", "A part of it has no board.");
             case NOT_SET_OUT ->
-                new Found(
-                        Verdict.OPEN, null, limits.gap(), "not set out", "Some of its lines have still to be struck.");
+                new Found(Verdict.OPEN, null, limits.gap(), "not set out", "Some of its lines have still to be struck.");
             case WRONG_SIDE ->
                 new Found(
                         Verdict.WRONG,
@@ -192,14 +197,16 @@ public final class FitSheet {
             return new Found(Verdict.WRONG, off, place, mm(off) + " off its place", says + where);
         }
         double limit = limits.gap();
-        if (clash > gap) {
-            String says = clash < 0.05
-                    ? noun + " meets."
-                    : noun + (clash > limit ? " won't go together: it is " : " goes together only with force: it is ")
-                            + mm(clash) + " too tight.";
-            if (clash <= limit / 2) says = noun + " meets, " + mm(clash) + " tight.";
-            return new Found(
-                    limits.gap(clash), clash, limit, clash < 0.05 ? "meets" : mm(clash) + " too tight", says + where);
+        if (clash > gap && clash >= 0.05) {
+            boolean pegs = widest(j).kind() == Seat.Kind.PEGGED;
+            String out = pegs ? "its holes miss each other by " + mm(clash) : "it is " + mm(clash) + " too tight";
+            String says = noun
+                    + (clash > limit
+                            ? " won't go together: "
+                            : clash > limit / 2 ? " goes together only with force: " : " goes together: ")
+                    + (pegs || clash > limit / 2 ? out : "it is " + mm(clash) + " tight, which gives way") + ".";
+            String figure = pegs ? "holes " + mm(clash) + " apart" : mm(clash) + (clash > limit / 2 ? " too tight" : " tight");
+            return new Found(limits.gap(clash), clash, limit, figure, says + where);
         }
         String says = gap < 0.05
                 ? noun + " meets."
@@ -234,10 +241,7 @@ public final class FitSheet {
         String says = "The job comes out " + mm(made) + " " + size.axis().id() + ", drawn " + mm(size.drawn()) + "; ±"
                 + mm(limit) + " is allowed.";
         List<String> parts = stack(size.axis())
-                .map(s -> s.links().stream()
-                        .map(ToleranceStack.Link::part)
-                        .distinct()
-                        .toList())
+                .map(s -> s.links().stream().map(ToleranceStack.Link::part).distinct().toList())
                 .orElse(List.of());
         return new Line(
                 Kind.SIZE,
@@ -249,7 +253,7 @@ public final class FitSheet {
                 limit,
                 signed(off) + " mm",
                 says,
-                new FitCauses(bench, fit).of(parts),
+                new FitCauses(bench, fit).of(parts, size.axis()),
                 null);
     }
 

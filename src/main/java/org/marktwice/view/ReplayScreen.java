@@ -28,6 +28,7 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.bench.BoardView;
 import org.marktwice.view.bench.UnrolledView;
+import org.marktwice.view.dryfit.FitScreen;
 
 /** Every action of an attempt, one after another: the board as it was, and beside it as the model answer has it. */
 final class ReplayScreen implements Screen {
@@ -66,8 +67,10 @@ final class ReplayScreen implements Screen {
             "Save the replay for a browser, or the mark sheet as PDF or text");
     static final Command SHEET =
             new Command("to-sheet", Place.REPLAY, "Mark sheet", "ESCAPE", "Back to the mark sheet");
+    static final Command DRY_FIT = new Command(
+            "dry-fit-at-step", Place.REPLAY, "Dry fit", "D", "See the job put together dry, as far as it was set out by then");
     static final List<Command> ALL =
-            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, SAVE, SHEET);
+            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, DRY_FIT, SAVE, SHEET);
 
     /** How long a step stays at the usual speed, in milliseconds: long enough to read what was done. */
     private static final int STEP_MS = 1600;
@@ -81,6 +84,9 @@ final class ReplayScreen implements Screen {
         void exercises();
 
         void showSheet(Session session);
+
+        /** The job put together dry as it was after a step. */
+        void dryFit(Session session, Bench then, int step);
     }
 
     private final Session session;
@@ -127,6 +133,10 @@ final class ReplayScreen implements Screen {
                 new Deed(FASTER, () -> speed(+1)),
                 new Deed(SLOWER, () -> speed(-1)),
                 new Deed(WHY, models::toggleReasons),
+                new Deed(
+                        DRY_FIT,
+                        () -> host.dryFit(session, model.after(step), step),
+                        () -> FitScreen.hasSomethingToFit(session.scenario())),
                 new Deed(SAVE, () -> saving().ask()),
                 new Deed(SHEET, () -> host.showSheet(session)));
         page = build(host);
@@ -146,7 +156,10 @@ final class ReplayScreen implements Screen {
                 + session.scenario().level() + " · " + session.attempt().learner();
         JButton save = new JButton(deed(SAVE));
         save.setName("save");
-        whole.add(Bar.top("Replay", note, exercises, save, sheet));
+        JButton dryFit = new JButton(deed(DRY_FIT));
+        dryFit.setName("dry-fit");
+        dryFit.setVisible(dryFit.isEnabled());
+        whole.add(Bar.top("Replay", note, exercises, dryFit, save, sheet));
         JPanel body = new JPanel(new MigLayout(
                 "insets 20 20 12 20, gap 20, fill", "[grow,fill,sg board][grow,fill,sg board]", "[grow,fill]"));
         body.add(learners(), "growy, hmin 0, wmin 0");

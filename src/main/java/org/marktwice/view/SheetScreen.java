@@ -22,6 +22,7 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.bench.BoardView;
 import org.marktwice.view.bench.UnrolledView;
+import org.marktwice.view.dryfit.FitScreen;
 
 /** The mark sheet: the job as it would come out, the findings by board, and beside them the board that shows each. */
 final class SheetScreen implements Screen {
@@ -38,7 +39,9 @@ final class SheetScreen implements Screen {
             "Save the replay for a browser, or the mark sheet as PDF or text");
     static final Command JOB = new Command(
             "job-handed-in", Place.SHEET, "The job, larger", "J", "See the job as it would come out, part by part");
-    static final List<Command> ALL = List.of(REPLAY, JOB, NEXT, BEFORE, SAVE);
+    static final Command DRY_FIT = new Command(
+            "dry-fit-handed-in", Place.SHEET, "Dry fit", "D", "See the job put together dry, as it was handed in");
+    static final List<Command> ALL = List.of(REPLAY, JOB, DRY_FIT, NEXT, BEFORE, SAVE);
 
     interface Host extends SheetSummary.Host {
         void exercises();
@@ -51,6 +54,9 @@ final class SheetScreen implements Screen {
         void showJob(Session session);
 
         void showReplay(Session session, SheetModel sheet, int step);
+
+        /** The job put together dry as it was handed in. */
+        void dryFit(Session session);
     }
 
     private final Host host;
@@ -78,25 +84,30 @@ final class SheetScreen implements Screen {
         Deed replay = new Deed(REPLAY, () -> host.showReplay(session, model, 0));
         Deed save = new Deed(SAVE, () -> saving().ask());
         Deed job = new Deed(JOB, () -> host.showJob(session));
-        deeds = List.of(replay, job, new Deed(NEXT, () -> step(+1)), new Deed(BEFORE, () -> step(-1)), save);
-        page = build(replay, save, job);
+        Deed dryFit = new Deed(
+                DRY_FIT, () -> host.dryFit(session), () -> FitScreen.hasSomethingToFit(session.scenario()));
+        deeds = List.of(replay, job, dryFit, new Deed(NEXT, () -> step(+1)), new Deed(BEFORE, () -> step(-1)), save);
+        page = build(replay, save, job, dryFit);
         line.setName("line");
         Commands.install(page, deeds);
         if (!rows.isEmpty()) open(0);
     }
 
-    private JPanel build(Deed replay, Deed save, Deed job) {
+    private JPanel build(Deed replay, Deed save, Deed job, Deed dryFit) {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         JButton replayButton = Look.primary(new JButton(replay));
         replayButton.setName("replay");
         JButton saveButton = new JButton(save);
         saveButton.setName("save");
+        JButton dryFitButton = new JButton(dryFit);
+        dryFitButton.setName("dry-fit");
+        dryFitButton.setVisible(dryFit.isEnabled());
         JButton exercises = new JButton("Exercises");
         exercises.setName("exercises-button");
         exercises.addActionListener(e -> host.exercises());
         String who = model.scenario().title() + ", level " + model.scenario().level() + " · "
                 + session.attempt().learner();
-        whole.add(Bar.top("Mark sheet", who, exercises, saveButton, replayButton));
+        whole.add(Bar.top("Mark sheet", who, exercises, saveButton, dryFitButton, replayButton));
         JPanel body = new JPanel(new MigLayout(
                 "insets 20, gap 20, fill",
                 "[260:300:320,fill][400:560:,grow 3,fill][340:520:,grow 2,fill]",

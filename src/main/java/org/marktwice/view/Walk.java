@@ -37,6 +37,7 @@ import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.bench.BenchScreen;
 import org.marktwice.view.desk.Desk;
+import org.marktwice.view.dryfit.FitScreen;
 import org.marktwice.view.quiz.QuizRoom;
 
 /** What leads from screen to screen: exercises, bench, hand-in, mark sheet, replay. Keeps the attempt being made. */
@@ -363,18 +364,14 @@ final class Walk
         Running now = running;
         if (now == null) return;
         window().show(new BenchCard(
-                now.session(), figures, settings.movement(), new BenchScreen.Doors(this::toHandIn, this::seeJob)));
+                now.session(), figures, settings.movement(), new BenchScreen.Doors(this::toHandIn, this::seeJob, this::seeDryFit)));
     }
 
     /** The job as it would come out so far; the same board is in hand afterwards. */
     private void seeJob() {
         Screen bench = screen();
         session()
-                .ifPresent(s -> showJob(s, Outcome.shown(s.bench()), "as it stands now", "Back to the bench", () -> {
-                    showBench();
-                    if (bench instanceof BenchCard before && screen() instanceof BenchCard card)
-                        card.take(before.board());
-                }));
+                .ifPresent(s -> showJob(s, Outcome.shown(s.bench()), "as it stands now", "Back to the bench", () -> backTo(bench)));
     }
 
     @Override
@@ -385,6 +382,32 @@ final class Walk
     private void showJob(Session session, Outcome.Shown shown, String how, String back, Runnable leave) {
         OutcomeModel outcome = OutcomeModel.of(session.situation(), shown);
         window().show(new JobScreen(session.scenario(), how, outcome, figures, back, leave));
+    }
+
+    /** The job put together dry from what is set out so far; the same board is in hand afterwards. */
+    private void seeDryFit() {
+        Screen bench = screen();
+        session().ifPresent(s -> dryFit(s, s.bench(), "Back to the bench", () -> backTo(bench)));
+    }
+
+    private void backTo(@Nullable Screen bench) {
+        showBench();
+        if (bench instanceof BenchCard before && screen() instanceof BenchCard card) card.take(before.board());
+    }
+
+    private void dryFit(Session session, Bench bench, String back, Runnable leave) {
+        window().show(new FitScreen(bench, session.attempt().learner(), figures, settings.movement(), back, leave));
+    }
+
+    @Override
+    public void dryFit(Session session) {
+        dryFit(session, session.bench(), "Back to the mark sheet", () -> showSheet(session));
+    }
+
+    @Override
+    public void dryFit(Session session, Bench then, int step) {
+        Runnable back = () -> showReplay(session, SheetModel.of(session.situation()), step);
+        dryFit(session, then, "Back to the replay", back);
     }
 
     void toHandIn() {

@@ -97,6 +97,8 @@ public final class BenchCommands {
             bench("joint", "Joints", "U", "Show the joints of the working drawing larger, one after the other");
     public static final Command JOB =
             bench("job", "The job", "F5", "See the job as it would come out with the choices made so far");
+    public static final Command DRY_FIT = bench(
+            "dry-fit", "Dry fit", "F6", "Put the job together dry, from the boards cut to the lines that are on them");
     public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
     public static final Command MENU =
             bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
@@ -140,6 +142,7 @@ public final class BenchCommands {
                             ESTIMATE,
                             NAME_SLIP,
                             LESS_HELP,
+                            DRY_FIT,
                             HAND_IN))
             .toList();
 

@@ -47,6 +47,7 @@ public final class BenchScreen extends JPanel {
     private final transient Help help;
     private final transient Doors doors;
     private final transient Runnable follow = this::follow;
+    private final WordButton dryFitWord = new WordButton(BenchCommands.DRY_FIT, () -> run(BenchCommands.DRY_FIT));
     private final BoardView boardView;
     private final UnrolledView unrolledView;
     private final HeaderPanel header;
@@ -76,8 +77,8 @@ public final class BenchScreen extends JPanel {
             Marker marker,
             String choice) {}
 
-    /** What leads away from the bench: handing in, and a look at the job as it would come out. */
-    public record Doors(Runnable handIn, Runnable job) {}
+    /** What leads away from the bench: handing in, a look at the job as it would come out, and the job put together dry. */
+    public record Doors(Runnable handIn, Runnable job, Runnable dryFit) {}
 
     /**
      * @param session the attempt that is worked on
@@ -164,7 +165,8 @@ public final class BenchScreen extends JPanel {
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         scroll.setBorder(null);
-        sheet.add(scroll, "wmin 0, hmin 0, grow");
+        sheet.add(scroll, "wmin 0, hmin 0, grow, pushy");
+        sheet.add(dryFitWord, "growx 0, hidemode 3");
         return sheet;
     }
 
@@ -214,6 +216,7 @@ public final class BenchScreen extends JPanel {
         add(BenchCommands.ESTIMATE, help::estimate);
         deeds.add(new Deed(BenchCommands.NAME_SLIP, help::nameSlip, help::mayNameSlip));
         deeds.add(new Deed(BenchCommands.LESS_HELP, help::less, help::mayFade));
+        deeds.add(new Deed(BenchCommands.DRY_FIT, doors.dryFit(), help::mayDryFit));
         add(BenchCommands.HAND_IN, doors.handIn());
     }
 
@@ -382,6 +385,7 @@ public final class BenchScreen extends JPanel {
         drawing.refresh();
         parts.refresh();
         job.setVisible(help.maySeeJob());
+        dryFitWord.setVisible(help.mayDryFit());
     }
 
     @Override

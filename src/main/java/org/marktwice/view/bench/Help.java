@@ -78,6 +78,11 @@ final class Help {
                                 : "Here the job is shown with the mark sheet; until then picture it yourself, as at the bench"));
     }
 
+    /** Where joints are set out; in an examination it comes with the mark sheet. */
+    boolean mayDryFit() {
+        return model.setsOut() && mayHint();
+    }
+
     boolean mayNameSlip() {
         return model.session().bench().takenOver() > 0;
     }

@@ -13,7 +13,7 @@ import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Look;
 
 /** A word with its key before it; chosen while what it names is in the hand. */
-final class WordButton extends JToggleButton {
+public final class WordButton extends JToggleButton {
     private static final long serialVersionUID = 1L;
     private static final int PAD = 7;
     private static final int KEY_PAD = 4;
@@ -22,11 +22,11 @@ final class WordButton extends JToggleButton {
     private String word;
     private final String key;
 
-    WordButton(Command command, Runnable pressed) {
+    public WordButton(Command command, Runnable pressed) {
         this(command, command.word(), command.keyText(), pressed);
     }
 
-    WordButton(Command command, String word, String key, Runnable pressed) {
+    public WordButton(Command command, String word, String key, Runnable pressed) {
         super(word);
         this.word = word;
         this.key = key;
@@ -47,7 +47,7 @@ final class WordButton extends JToggleButton {
     }
 
     /** Says another word, which tells how things stand. */
-    void say(String next) {
+    public void say(String next) {
         if (next.equals(word)) return;
         word = next;
         setText(next);

@@ -1,6 +1,5 @@
 package org.marktwice.view.dryfit;
 
-import java.util.Locale;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -25,7 +24,6 @@ final class FitAsked extends Card {
     private final JCheckBox heated = new JCheckBox("Settled in a room");
     private final JSpinner celsius = spinner("fit-celsius", "Temperature in degrees Celsius", 21, -1, 60, 1);
     private final JSpinner humidity = spinner("fit-humidity", "Relative humidity in percent", 40, 0, 100, 5);
-    private final JLabel moisture = Look.quiet(" ", Style.NOTE);
     private final JCheckBox careful = new JCheckBox("By a careful hand");
     private final JButton another = Look.link(new JButton("Another hand"));
     private final JLabel hand = Look.quiet(" ", Style.NOTE);
@@ -79,7 +77,6 @@ final class FitAsked extends Card {
         row.add(Look.quiet(unit, Style.NOTE));
         row.add(second, "w 62lp!");
         row.add(Look.quiet(next, Style.NOTE));
-        row.add(moisture, "gapleft 6lp, wmin 0");
         return row;
     }
 
@@ -121,9 +118,6 @@ final class FitAsked extends Card {
         heated.setSelected(model.room().isPresent());
         celsius.setEnabled(model.room().isPresent());
         humidity.setEnabled(model.room().isPresent());
-        moisture.setText(model.room()
-                .map(r -> String.format(Locale.ROOT, "wood at %.1f %%", r.settledMoisture()))
-                .orElse(""));
         careful.setSelected(model.isCareful());
         another.setVisible(model.isCareful());
         revalidate();

@@ -1,6 +1,7 @@
 package org.marktwice.view.dryfit;
 
 import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +21,8 @@ import org.marktwice.rulebook.Cautions;
 import org.marktwice.rulebook.FitSheet;
 import org.marktwice.rulebook.FitSheet.Kind;
 import org.marktwice.rulebook.FitSheet.Line;
-import org.marktwice.scenario.Practice;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.scenario.Stage;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Column;
@@ -31,6 +33,8 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
+import org.marktwice.view.bench.WordButton;
+import org.marktwice.view.bench.WrapLayout;
 
 /** The dry fit: the job put together from the boards as they were cut, and what was judged of it. */
 public final class FitScreen implements Screen {
@@ -43,29 +47,20 @@ public final class FitScreen implements Screen {
             fit("fit-walk-on", "Walk round to the right", "shift RIGHT", "See the job from the next corner");
     static final Command WALK_BACK =
             fit("fit-walk-back", "Walk round to the left", "shift LEFT", "See the job from the corner before");
-    static final Command STOOP =
-            fit("fit-below", "From below, or above", "B", "See the job from below, or from above again");
-    static final Command LARGER =
-            fit("fit-larger", "What is out, larger", "H", "Draw what is out of true larger than it is");
-    static final Command SMALLER =
-            fit("fit-smaller", "What is out, less large", "shift H", "Draw what is out of true less large");
+    static final Command STOOP = fit("fit-below", "From below, or above", "B", "See the job from below, or from above again");
+    static final Command LARGER = fit("fit-larger", "What is out, larger", "H", "Draw what is out of true larger than it is");
+    static final Command SMALLER = fit("fit-smaller", "What is out, less large", "shift H", "Draw what is out of true less large");
     static final Command LIMITS = fit("fit-limits", "Next tolerances", "T", "Judge by the next set of tolerances");
-    static final Command ROOM =
-            fit("fit-room", "Settled in a room", "O", "See the job once it has settled in another room");
-    static final Command HAND = fit(
-            "fit-hand",
-            "By a careful hand",
-            "C",
-            "See the job as a hand makes it that reads and strikes a little amiss");
-    static final Command OTHER =
-            fit("fit-other-hand", "Another hand", "N", "See the job as another careful hand makes it");
+    static final Command ROOM = fit("fit-room", "Settled in a room", "O", "See the job once it has settled in another room");
+    static final Command HAND = fit("fit-hand", "By a careful hand", "C", "See the job as a hand makes it that reads and strikes a little amiss");
+    static final Command OTHER = fit("fit-other-hand", "Another hand", "N", "See the job as another careful hand makes it");
     static final Command BACK = fit("fit-back", "Back", "ESCAPE", "Go back to where you came from");
 
     public static final List<Command> ALL = List.of(
-            NEXT, BEFORE, WHOLE, APART, TOGETHER, WALK_ON, WALK_BACK, STOOP, LARGER, SMALLER, LIMITS, ROOM, HAND, OTHER,
-            BACK);
+            NEXT, BEFORE, WHOLE, APART, TOGETHER, WALK_ON, WALK_BACK, STOOP, LARGER, SMALLER, LIMITS, ROOM, HAND, OTHER, BACK);
 
     private static final double STEP = 0.1;
+    private static final String KEYS = "↑ ↓ figures   T tolerances   O room   C careful hand";
 
     private final FitModel model;
     private final String note;
@@ -77,8 +72,9 @@ public final class FitScreen implements Screen {
     private final JSlider slider = new JSlider(0, 100, 0);
     private final JLabel sum = Look.label(" ", Style.SUBTITLE);
     private final JLabel seen = Look.quiet(" ", Style.NOTE);
-    private final JLabel larger = Look.label(" ", Style.BODY);
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final WordButton larger = word(LARGER);
+    private final WordButton below = word(STOOP);
+    private final WordButton whole = word(WHOLE);
     private final List<Deed> deeds;
     private final JPanel page;
 
@@ -86,9 +82,10 @@ public final class FitScreen implements Screen {
         return new Command(id, Place.FIT, word, key, help);
     }
 
-    /** Whether the dry fit may be shown to whoever works at this bench: in an examination not before it is marked. */
-    public static boolean maySee(Bench bench) {
-        return bench.guidance() != Practice.Guidance.EXAMINATION;
+    /** Whether joints are set out in an exercise, so that something can be put together. */
+    public static boolean hasSomethingToFit(Scenario scenario) {
+        return scenario.stages().contains(Stage.SETTING_OUT)
+                && !scenario.drawing().joints().isEmpty();
     }
 
     /** @param back what it says on the button that leads back; {@code leave} leads there */
@@ -133,47 +130,52 @@ public final class FitScreen implements Screen {
         body.add(picture(), "growy, hmin 0, wmin 0");
         body.add(side(), "growy, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
-        whole.add(Bar.bottom(line, Look.quiet(Cautions.LINE, Style.NOTE)));
+        whole.add(Bar.bottom(Look.label(KEYS, Style.BODY), Look.quiet(Cautions.LINE, Style.NOTE)));
         return whole;
     }
 
     private JComponent picture() {
-        Card card = new Card(
-                new MigLayout("insets 16 20 12 20, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]4[grow,fill]4[]"));
+        Card card = new Card(new MigLayout(
+                "insets 16 20 12 20, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]4[grow,fill]4[]"));
         sum.setName("fit-sum");
         seen.setName("fit-seen");
         card.add(sum, "wmin 0");
         card.add(seen, "wmin 0");
         card.add(pane, "grow, wmin 0, hmin 0");
-        JPanel row = new JPanel(
-                new MigLayout("insets 0, gap 8 0, fillx, novisualpadding", "[][120lp:240lp:,grow 2][]push[][][][]"));
-        row.setOpaque(false);
         slider.setName("fit-slider");
         slider.setOpaque(false);
         slider.getAccessibleContext().setAccessibleName("How far apart the parts are drawn");
         slider.addChangeListener(e -> pane.drawApart(slider.getValue() / 100.0));
-        row.add(word(TOGETHER, "← Together"));
-        row.add(slider, "growx, wmin 60lp");
-        row.add(word(APART, "Apart →"));
-        row.add(word(WALK_BACK, "↺"));
-        row.add(word(WALK_ON, "↻"));
-        row.add(word(STOOP, "From below"));
-        row.add(larger, "wmin 0");
+        JPanel row = new JPanel(new WrapLayout(4, 2));
+        row.setOpaque(false);
+        JPanel apart = new JPanel(new MigLayout("insets 0, gap 2 0, novisualpadding"));
+        apart.setOpaque(false);
+        apart.add(word(TOGETHER, "Together", "←"));
+        apart.add(slider, "w 90lp:200lp:200lp");
+        apart.add(word(APART, "Apart", "→"));
+        row.add(apart);
+        row.add(word(WALK_ON, "Walk round", "Shift →"));
+        row.add(below);
+        row.add(larger);
+        row.add(whole);
         card.add(row, "growx, wmin 0");
         return card;
     }
 
-    private JButton word(Command command, String text) {
-        JButton button = Look.plain(new JButton(deed(command)));
-        button.setText(text);
-        button.setName("word-" + command.id());
-        button.getAccessibleContext().setAccessibleName(command.word());
-        return button;
+    private WordButton word(Command command, String text, String key) {
+        return new WordButton(command, text, key, () -> run(command));
+    }
+
+    private WordButton word(Command command) {
+        return new WordButton(command, () -> run(command));
+    }
+
+    private void run(Command command) {
+        deed(command).actionPerformed(new ActionEvent(page, ActionEvent.ACTION_PERFORMED, command.id()));
     }
 
     private JComponent side() {
-        JPanel column = new JPanel(
-                new MigLayout("insets 0, gap 0 14, wrap 1, fill", "[grow,fill]", "[pref!][grow 3,fill][grow 2,fill]"));
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 14, wrap 1, fill", "[grow,fill]", "[pref!][0:0:,grow 55,fill][0:0:,grow 45,fill]"));
         column.setOpaque(false);
         column.add(asked, "wmin 0");
         Card found = new Card(new MigLayout("insets 10 10 6 6, fill", "[grow,fill]", "[grow,fill]"));
@@ -232,17 +234,17 @@ public final class FitScreen implements Screen {
         why.show(model.sheet(), model.chosen());
         pane.turnToChosen();
         caption();
-        line.setText(model.chosen().map(Line::says).orElse(" "));
+        whole.setEnabled(model.chosen().isPresent());
     }
 
     private void caption() {
         seen.setText("Seen " + pane.camera().spoken()
-                + model.room().map(r -> ", settled in the room").orElse(""));
-        boolean asItIs = pane.times() == 1;
-        larger.setText(
-                asItIs
-                        ? "H  drawn as it is"
-                        : String.format(Locale.ROOT, "H  what is out is drawn ×%.0f", pane.times()));
+                + model.room()
+                        .map(r -> String.format(
+                                Locale.ROOT, "; settled in the room, the wood at %.1f %% moisture", r.settledMoisture()))
+                        .orElse(""));
+        below.say(pane.camera().height() > 0 ? "From below" : "From above");
+        larger.say(pane.times() == 1 ? "Drawn as it is" : String.format(Locale.ROOT, "What is out ×%.0f", pane.times()));
     }
 
     private void fill() {
@@ -268,8 +270,7 @@ public final class FitScreen implements Screen {
             row.addActionListener(e -> model.choose(chosen ? null : one));
             rows.add(row);
             list.add(row, "growx, wmin 0");
-            if (chosen)
-                javax.swing.SwingUtilities.invokeLater(() -> row.scrollRectToVisible(new Rectangle(row.getSize())));
+            if (chosen) javax.swing.SwingUtilities.invokeLater(() -> row.scrollRectToVisible(new Rectangle(row.getSize())));
         }
     }
 

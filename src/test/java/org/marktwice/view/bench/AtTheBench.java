@@ -45,7 +45,7 @@ final class AtTheBench implements AutoCloseable {
         BenchScreen[] made = new BenchScreen[1];
         JFrame frame = GuiActionRunner.execute(() -> {
             Look.install(false, 1);
-            made[0] = new BenchScreen(session, cache, new BenchScreen.Doors(() -> handedIn++, () -> jobs++));
+            made[0] = new BenchScreen(session, cache, new BenchScreen.Doors(() -> handedIn++, () -> jobs++, () -> {}));
             made[0].setMovement(false);
             JFrame f = new JFrame("bench");
             f.setContentPane(made[0]);

@@ -270,7 +270,7 @@ public final class BenchSnapshots {
         BenchScreen[] made = new BenchScreen[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.install(dark, text);
-            BenchScreen screen = new BenchScreen(session, CACHE, new BenchScreen.Doors(() -> {}, () -> {}));
+            BenchScreen screen = new BenchScreen(session, CACHE, new BenchScreen.Doors(() -> {}, () -> {}, () -> {}));
             made[0] = screen;
             screen.setSize(size.width(), size.height());
             lay(screen);
