@@ -264,7 +264,12 @@ public final class FitPicture {
             for (WoodMesh.Mouth m : mesh.mouths()) {
                 if (view.towards().get(m.axis()) * m.sign() <= 1e-6) continue;
                 for (int i = 0; i < m.ring().size(); i++) {
-                    raster.trace(view, m.ring().get(i), m.ring().get((i + 1) % m.ring().size()), edges, null);
+                    raster.trace(
+                            view,
+                            m.ring().get(i),
+                            m.ring().get((i + 1) % m.ring().size()),
+                            edges,
+                            null);
                 }
             }
         }
@@ -331,7 +336,13 @@ public final class FitPicture {
 
     /** Dark inside, as a bored hole is. */
     private static void bore(
-            WoodRaster raster, FitCamera.View view, WoodMesh.Mouth mouth, int number, boolean faded, @Nullable Verdict verdict, Palette palette) {
+            WoodRaster raster,
+            FitCamera.View view,
+            WoodMesh.Mouth mouth,
+            int number,
+            boolean faded,
+            @Nullable Verdict verdict,
+            Palette palette) {
         if (view.towards().get(mouth.axis()) * mouth.sign() <= 1e-6) return;
         Color over = faded ? palette.of(Ink.PANEL) : Palette.LIGHT.of(verdict == null ? Ink.INK : Ink.of(verdict));
         WoodRaster.Skin skin =

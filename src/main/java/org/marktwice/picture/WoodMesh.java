@@ -125,7 +125,12 @@ final class WoodMesh {
             p.setComponent(c, p.get(c) + hole.box().extent(c) / 2 * Math.sin(turn));
             ring.add(placed(p));
         }
-        return new Mouth(ring, placed(middle), axis, sign, Objects.requireNonNull(hole.block().joint()));
+        return new Mouth(
+                ring,
+                placed(middle),
+                axis,
+                sign,
+                Objects.requireNonNull(hole.block().joint()));
     }
 
     private Optional<Box> box(CutPart.Block block) {
@@ -160,8 +165,7 @@ final class WoodMesh {
     }
 
     private Box cell(int[] c) {
-        return Box.of(
-                at[0][c[0]], at[1][c[1]], at[2][c[2]], at[0][c[0] + 1], at[1][c[1] + 1], at[2][c[2] + 1]);
+        return Box.of(at[0][c[0]], at[1][c[1]], at[2][c[2]], at[0][c[0] + 1], at[1][c[1] + 1], at[2][c[2] + 1]);
     }
 
     private boolean isInside(int[] c) {
@@ -226,7 +230,8 @@ final class WoodMesh {
             if (Math.abs(side.shown(times) - here) < FLAT) return side.lean().at(corner);
         }
         return gone.stream()
-                .flatMap(g -> Stream.of(false, true).map(high -> new Near(g, g.block().side(axis, high))))
+                .flatMap(g ->
+                        Stream.of(false, true).map(high -> new Near(g, g.block().side(axis, high))))
                 .filter(n -> Math.abs(n.side().shown(times) - here) < FLAT)
                 .min(Comparator.comparingDouble(n -> n.away(corner)))
                 .map(n -> n.side().lean().at(corner))

@@ -174,7 +174,8 @@ public final class FitSheet {
         return switch (j.state()) {
             case NO_BOARD -> new Found(Verdict.OPEN, null, limits.gap(), "no board yet", "A part of it has no board.");
             case NOT_SET_OUT ->
-                new Found(Verdict.OPEN, null, limits.gap(), "not set out", "Some of its lines have still to be struck.");
+                new Found(
+                        Verdict.OPEN, null, limits.gap(), "not set out", "Some of its lines have still to be struck.");
             case WRONG_SIDE ->
                 new Found(
                         Verdict.WRONG,
@@ -205,7 +206,8 @@ public final class FitSheet {
                             ? " won't go together: "
                             : clash > limit / 2 ? " goes together only with force: " : " goes together: ")
                     + (pegs || clash > limit / 2 ? out : "it is " + mm(clash) + " tight, which gives way") + ".";
-            String figure = pegs ? "holes " + mm(clash) + " apart" : mm(clash) + (clash > limit / 2 ? " too tight" : " tight");
+            String figure =
+                    pegs ? "holes " + mm(clash) + " apart" : mm(clash) + (clash > limit / 2 ? " too tight" : " tight");
             return new Found(limits.gap(clash), clash, limit, figure, says + where);
         }
         String says = gap < 0.05
@@ -241,7 +243,10 @@ public final class FitSheet {
         String says = "The job comes out " + mm(made) + " " + size.axis().id() + ", drawn " + mm(size.drawn()) + "; ±"
                 + mm(limit) + " is allowed.";
         List<String> parts = stack(size.axis())
-                .map(s -> s.links().stream().map(ToleranceStack.Link::part).distinct().toList())
+                .map(s -> s.links().stream()
+                        .map(ToleranceStack.Link::part)
+                        .distinct()
+                        .toList())
                 .orElse(List.of());
         return new Line(
                 Kind.SIZE,

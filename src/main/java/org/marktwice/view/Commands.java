@@ -19,9 +19,9 @@ import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
-import org.marktwice.view.dryfit.FitScreen;
 import org.marktwice.view.bench.BenchCommands;
 import org.marktwice.view.desk.Desk;
+import org.marktwice.view.dryfit.FitScreen;
 import org.marktwice.view.quiz.QuizCommands;
 
 /**

@@ -68,7 +68,11 @@ final class ReplayScreen implements Screen {
     static final Command SHEET =
             new Command("to-sheet", Place.REPLAY, "Mark sheet", "ESCAPE", "Back to the mark sheet");
     static final Command DRY_FIT = new Command(
-            "dry-fit-at-step", Place.REPLAY, "Dry fit", "D", "See the job put together dry, as far as it was set out by then");
+            "dry-fit-at-step",
+            Place.REPLAY,
+            "Dry fit",
+            "D",
+            "See the job put together dry, as far as it was set out by then");
     static final List<Command> ALL =
             List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, DRY_FIT, SAVE, SHEET);
 

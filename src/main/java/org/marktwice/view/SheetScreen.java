@@ -84,8 +84,8 @@ final class SheetScreen implements Screen {
         Deed replay = new Deed(REPLAY, () -> host.showReplay(session, model, 0));
         Deed save = new Deed(SAVE, () -> saving().ask());
         Deed job = new Deed(JOB, () -> host.showJob(session));
-        Deed dryFit = new Deed(
-                DRY_FIT, () -> host.dryFit(session), () -> FitScreen.hasSomethingToFit(session.scenario()));
+        Deed dryFit =
+                new Deed(DRY_FIT, () -> host.dryFit(session), () -> FitScreen.hasSomethingToFit(session.scenario()));
         deeds = List.of(replay, job, dryFit, new Deed(NEXT, () -> step(+1)), new Deed(BEFORE, () -> step(-1)), save);
         page = build(replay, save, job, dryFit);
         line.setName("line");

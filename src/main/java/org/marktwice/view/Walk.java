@@ -364,14 +364,18 @@ final class Walk
         Running now = running;
         if (now == null) return;
         window().show(new BenchCard(
-                now.session(), figures, settings.movement(), new BenchScreen.Doors(this::toHandIn, this::seeJob, this::seeDryFit)));
+                now.session(),
+                figures,
+                settings.movement(),
+                new BenchScreen.Doors(this::toHandIn, this::seeJob, this::seeDryFit)));
     }
 
     /** The job as it would come out so far; the same board is in hand afterwards. */
     private void seeJob() {
         Screen bench = screen();
         session()
-                .ifPresent(s -> showJob(s, Outcome.shown(s.bench()), "as it stands now", "Back to the bench", () -> backTo(bench)));
+                .ifPresent(s -> showJob(
+                        s, Outcome.shown(s.bench()), "as it stands now", "Back to the bench", () -> backTo(bench)));
     }
 
     @Override

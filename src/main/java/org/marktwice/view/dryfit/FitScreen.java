@@ -47,17 +47,27 @@ public final class FitScreen implements Screen {
             fit("fit-walk-on", "Walk round to the right", "shift RIGHT", "See the job from the next corner");
     static final Command WALK_BACK =
             fit("fit-walk-back", "Walk round to the left", "shift LEFT", "See the job from the corner before");
-    static final Command STOOP = fit("fit-below", "From below, or above", "B", "See the job from below, or from above again");
-    static final Command LARGER = fit("fit-larger", "What is out, larger", "H", "Draw what is out of true larger than it is");
-    static final Command SMALLER = fit("fit-smaller", "What is out, less large", "shift H", "Draw what is out of true less large");
+    static final Command STOOP =
+            fit("fit-below", "From below, or above", "B", "See the job from below, or from above again");
+    static final Command LARGER =
+            fit("fit-larger", "What is out, larger", "H", "Draw what is out of true larger than it is");
+    static final Command SMALLER =
+            fit("fit-smaller", "What is out, less large", "shift H", "Draw what is out of true less large");
     static final Command LIMITS = fit("fit-limits", "Next tolerances", "T", "Judge by the next set of tolerances");
-    static final Command ROOM = fit("fit-room", "Settled in a room", "O", "See the job once it has settled in another room");
-    static final Command HAND = fit("fit-hand", "By a careful hand", "C", "See the job as a hand makes it that reads and strikes a little amiss");
-    static final Command OTHER = fit("fit-other-hand", "Another hand", "N", "See the job as another careful hand makes it");
+    static final Command ROOM =
+            fit("fit-room", "Settled in a room", "O", "See the job once it has settled in another room");
+    static final Command HAND = fit(
+            "fit-hand",
+            "By a careful hand",
+            "C",
+            "See the job as a hand makes it that reads and strikes a little amiss");
+    static final Command OTHER =
+            fit("fit-other-hand", "Another hand", "N", "See the job as another careful hand makes it");
     static final Command BACK = fit("fit-back", "Back", "ESCAPE", "Go back to where you came from");
 
     public static final List<Command> ALL = List.of(
-            NEXT, BEFORE, WHOLE, APART, TOGETHER, WALK_ON, WALK_BACK, STOOP, LARGER, SMALLER, LIMITS, ROOM, HAND, OTHER, BACK);
+            NEXT, BEFORE, WHOLE, APART, TOGETHER, WALK_ON, WALK_BACK, STOOP, LARGER, SMALLER, LIMITS, ROOM, HAND, OTHER,
+            BACK);
 
     private static final double STEP = 0.1;
     private static final String KEYS = "↑ ↓ figures   T tolerances   O room   C careful hand";
@@ -135,8 +145,8 @@ public final class FitScreen implements Screen {
     }
 
     private JComponent picture() {
-        Card card = new Card(new MigLayout(
-                "insets 16 20 12 20, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]4[grow,fill]4[]"));
+        Card card = new Card(
+                new MigLayout("insets 16 20 12 20, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]4[grow,fill]4[]"));
         sum.setName("fit-sum");
         seen.setName("fit-seen");
         card.add(sum, "wmin 0");
@@ -175,7 +185,8 @@ public final class FitScreen implements Screen {
     }
 
     private JComponent side() {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 14, wrap 1, fill", "[grow,fill]", "[pref!][0:0:,grow 55,fill][0:0:,grow 45,fill]"));
+        JPanel column = new JPanel(new MigLayout(
+                "insets 0, gap 0 14, wrap 1, fill", "[grow,fill]", "[pref!][0:0:,grow 55,fill][0:0:,grow 45,fill]"));
         column.setOpaque(false);
         column.add(asked, "wmin 0");
         Card found = new Card(new MigLayout("insets 10 10 6 6, fill", "[grow,fill]", "[grow,fill]"));
@@ -241,10 +252,13 @@ public final class FitScreen implements Screen {
         seen.setText("Seen " + pane.camera().spoken()
                 + model.room()
                         .map(r -> String.format(
-                                Locale.ROOT, "; settled in the room, the wood at %.1f %% moisture", r.settledMoisture()))
+                                Locale.ROOT,
+                                "; settled in the room, the wood at %.1f %% moisture",
+                                r.settledMoisture()))
                         .orElse(""));
         below.say(pane.camera().height() > 0 ? "From below" : "From above");
-        larger.say(pane.times() == 1 ? "Drawn as it is" : String.format(Locale.ROOT, "What is out ×%.0f", pane.times()));
+        larger.say(
+                pane.times() == 1 ? "Drawn as it is" : String.format(Locale.ROOT, "What is out ×%.0f", pane.times()));
     }
 
     private void fill() {
@@ -270,7 +284,8 @@ public final class FitScreen implements Screen {
             row.addActionListener(e -> model.choose(chosen ? null : one));
             rows.add(row);
             list.add(row, "growx, wmin 0");
-            if (chosen) javax.swing.SwingUtilities.invokeLater(() -> row.scrollRectToVisible(new Rectangle(row.getSize())));
+            if (chosen)
+                javax.swing.SwingUtilities.invokeLater(() -> row.scrollRectToVisible(new Rectangle(row.getSize())));
         }
     }
 

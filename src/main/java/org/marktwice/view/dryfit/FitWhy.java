@@ -66,7 +66,8 @@ final class FitWhy {
         column.add(head, "wmin 0");
         prose(line.says(), Ink.INK);
         for (FitCause cause : line.why()) prose("· " + cause.says(), Ink.QUIET);
-        if (line.isHeldByOthers()) prose("· The rest comes from other joints, which hold these parts where they are.", Ink.QUIET);
+        if (line.isHeldByOthers())
+            prose("· The rest comes from other joints, which hold these parts where they are.", Ink.QUIET);
         if (line.kind() == Kind.SIZE) {
             JobAxis axis = JobAxis.valueOf(line.id().toUpperCase(Locale.ROOT));
             Optional<ToleranceStack> stack = sheet.stack(axis);
