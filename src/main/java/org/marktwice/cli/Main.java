@@ -75,6 +75,7 @@ public final class Main {
         return new CommandLine(new Top())
                 .addSubcommand(new MarkCommand(console))
                 .addSubcommand(new ReplayCommand(console))
+                .addSubcommand(new FitCommand(console))
                 .addSubcommand(new SolveCommand(console))
                 .addSubcommand(new BoardCommand(console))
                 .addSubcommand(new CheckCommand(console))
@@ -128,7 +129,7 @@ public final class Main {
             exitCodeListHeading = "%nExit codes:%n",
             exitCodeList = {
                 "0:done",
-                "1:the answer is no: a scenario can't be solved",
+                "1:the answer is no: a scenario can't be solved, a job doesn't go together",
                 "2:wrong use, or a file that can't be read; the reason is on standard error, in one line"
             })
     private static final class Top implements Runnable {

@@ -2,6 +2,7 @@ package org.marktwice.fit;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.marktwice.drawing.Drawing;
@@ -42,7 +43,11 @@ public record ToleranceStack(List<Link> links) {
             /** From the end that lengths are measured from to a shoulder. */
             SHOULDER,
             /** From a reference surface to a line that is gauged from it. */
-            GAUGED
+            GAUGED;
+
+            public String spoken() {
+                return this == SHOULDER ? "end to shoulder" : name().toLowerCase(Locale.ROOT);
+            }
         }
     }
 

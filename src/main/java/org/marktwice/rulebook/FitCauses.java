@@ -108,12 +108,9 @@ final class FitCauses {
             }
             out.state().cut(line.step()).filter(c -> c.side() != CutAt.WASTE).ifPresent(c -> {
                 double lost = c.with().lost(c.side());
+                String side = c.side() == CutAt.LINE ? "on the line itself" : "on the side that stays";
                 if (lost >= TELLS)
-                    to.add(cause(
-                            out,
-                            line,
-                            lost,
-                            "It was cut on the wrong side of that line: " + mm(lost) + " of good wood went."));
+                    to.add(cause(out, line, lost, "cut " + side + "; " + mm(lost) + " of good wood went."));
             });
         }
     }

@@ -25,6 +25,11 @@ import org.marktwice.fit.ToleranceStack;
  * as the rules of the stage <em>fit</em> when judged by the drawing's own.
  */
 public final class FitSheet {
+    /** So many jobs are made at random to see how a size comes out, always the same ones. */
+    public static final int TRIAL_JOBS = 10_000;
+
+    public static final long TRIAL_SEED = 1;
+
     /** What a line is about. */
     public enum Kind {
         JOINT,
@@ -198,7 +203,7 @@ public final class FitSheet {
             return new Found(Verdict.WRONG, off, place, mm(off) + " off its place", says + where);
         }
         double limit = limits.gap();
-        if (clash > gap && clash >= 0.05) {
+        if (isTight(j)) {
             boolean pegs = widest(j).kind() == Seat.Kind.PEGGED;
             String out = pegs ? "its holes miss each other by " + mm(clash) : "it is " + mm(clash) + " too tight";
             String says = noun
@@ -226,11 +231,16 @@ public final class FitSheet {
                 .orElse("");
     }
 
+    /** Whether wood would have to go farther into wood than it gapes anywhere; when it is the same, that is the worse. */
+    private static boolean isTight(JointFit j) {
+        double gap = j.gap().map(JointFit.Gap::mm).orElse(0.0);
+        return j.clash() >= 0.05 && j.clash() >= gap - 0.01;
+    }
+
     /** Where it gapes most, or where wood would have to go farthest into wood. */
     private static Seat widest(JointFit j) {
-        double gap = j.gap().map(JointFit.Gap::mm).orElse(0.0);
         Optional<SeatFit> tightest = j.seats().stream().min((a, b) -> Double.compare(a.tight(), b.tight()));
-        if (j.clash() > gap && tightest.isPresent()) return tightest.get().seat();
+        if (isTight(j) && tightest.isPresent()) return tightest.get().seat();
         return j.gap().map(g -> g.at().seat()).orElse(j.seats().get(0).seat());
     }
 

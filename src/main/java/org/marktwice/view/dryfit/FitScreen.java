@@ -190,7 +190,7 @@ public final class FitScreen implements Screen {
         column.setOpaque(false);
         column.add(asked, "wmin 0");
         Card found = new Card(new MigLayout("insets 10 10 6 6, fill", "[grow,fill]", "[grow,fill]"));
-        JScrollPane scroll = list.scrolling();
+        JScrollPane scroll = list.scrollingBehindArrows();
         scroll.setName("fit-lines");
         found.add(scroll, "grow, hmin 0, wmin 0");
         column.add(found, "grow, hmin 0, wmin 0");

@@ -29,11 +29,6 @@ import org.marktwice.view.Sign;
 
 /** What was found about the line that is chosen, and where it comes from; of an overall size, how its parts add up. */
 final class FitWhy {
-    /** So many jobs are made at random, always the same ones. */
-    private static final int JOBS = 10_000;
-
-    private static final long SEED = 1;
-
     private final Column column = new Column(new MigLayout("insets 0 0 0 8, gap 0 6, wrap 1", "[grow,fill]"));
 
     FitWhy() {
@@ -100,14 +95,14 @@ final class FitWhy {
             table.add(Look.label(link.sign() > 0 ? "+" : "−", Style.NOTE));
             table.add(Look.label(figure(link.size()), Style.NOTE));
             table.add(
-                    Look.quiet(part(sheet.fit().drawing(), link.part()) + ", " + what(link.of()), Style.NOTE),
+                    Look.quiet(part(sheet.fit().drawing(), link.part()) + ", " + link.of().spoken(), Style.NOTE),
                     "wmin 0");
             table.add(Look.quiet("±" + figure(link.plusMinus()), Style.NOTE));
         }
         table.add(Look.label("=", Style.NOTE));
         table.add(Look.label(figure(stack.nominal()), Style.NOTE));
         column.add(table, "growx, wmin 0");
-        ToleranceStack.Trial trial = stack.trial(JOBS, SEED);
+        ToleranceStack.Trial trial = stack.trial(FitSheet.TRIAL_JOBS, FitSheet.TRIAL_SEED);
         JLabel worst = Look.label(
                 "At worst ±" + figure(stack.worst()) + " mm, likely ±" + figure(stack.likely()) + " mm", Style.NOTE);
         worst.setName("fit-stack");
@@ -117,7 +112,7 @@ final class FitWhy {
                         Locale.ROOT,
                         "Of %,d jobs made so, each link normal and its tolerance three standard deviations, %.1f %% come"
                                 + " within ±%s mm.",
-                        JOBS,
+                        trial.jobs(),
                         100 * trial.within(line.limit()),
                         figure(line.limit())),
                 Ink.QUIET);
@@ -126,16 +121,6 @@ final class FitWhy {
 
     private static String part(Drawing drawing, String id) {
         return drawing.part(id).map(Part::name).orElse(id);
-    }
-
-    private static String what(ToleranceStack.Link.Of of) {
-        return switch (of) {
-            case LENGTH -> "length";
-            case WIDTH -> "width";
-            case THICKNESS -> "thickness";
-            case SHOULDER -> "end to shoulder";
-            case GAUGED -> "gauged";
-        };
     }
 
     private static String figure(double mm) {
