@@ -136,7 +136,8 @@ final class FitCommand implements Callable<Integer> {
         if (named.isPresent()) return named.get();
         List<FitLimits> all = FitLimits.all(practice);
         String last = all.get(all.size() - 1).id();
-        String known = all.subList(0, all.size() - 1).stream().map(FitLimits::id).collect(Collectors.joining(", "));
+        String known =
+                all.subList(0, all.size() - 1).stream().map(FitLimits::id).collect(Collectors.joining(", "));
         String complaint = "--tolerances: expected " + known + " or " + last + ", found '" + tolerances + "'";
         CommandSpec own = spec;
         if (own == null) throw new IllegalArgumentException(complaint);

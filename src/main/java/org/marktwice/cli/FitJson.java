@@ -124,7 +124,9 @@ final class FitJson {
                 .and("limit", line.limit())
                 .and("verdict", line.verdict().id())
                 .and("says", line.says())
-                .maybe("stack", sheet.stack(axis).map(s -> stack(s, line.limit())).orElse(null))
+                .maybe(
+                        "stack",
+                        sheet.stack(axis).map(s -> stack(s, line.limit())).orElse(null))
                 .and("causes", causes(line))
                 .map();
     }
@@ -184,7 +186,9 @@ final class FitJson {
     private static Map<String, @Nullable Object> part(DryFit.PartFit part) {
         return Fields.with("part", part.part().id())
                 .and("board", part.board().id())
-                .and("moved", List.of(part.moved().x(), part.moved().y(), part.moved().z()))
+                .and(
+                        "moved",
+                        List.of(part.moved().x(), part.moved().y(), part.moved().z()))
                 .and("wider", part.wider())
                 .and("thicker", part.thicker())
                 .map();

@@ -71,7 +71,11 @@ final class FitText {
         lines.add("");
         lines.add(title);
         for (Line line : all) {
-            String verdict = String.format(Locale.ROOT, "  %s %-7s", sign(line.verdict()), line.verdict().id());
+            String verdict = String.format(
+                    Locale.ROOT,
+                    "  %s %-7s",
+                    sign(line.verdict()),
+                    line.verdict().id());
             lines.add(Text.ends(verdict + line.title(), line.figure()));
             boolean talks = line.verdict() == Verdict.WRONG || line.verdict() == Verdict.CLOSE;
             if (talks) {

@@ -51,8 +51,8 @@ public record FitReport(Bench bench, FitSheet sheet, String learner, String cond
         lines(blocks, "Diagonals", Kind.DIAGONAL);
         lines(blocks, "Faces that should come flush", Kind.FLUSH);
         for (Line size : sheet.lines(Kind.SIZE)) stack(blocks, size);
-        TitleBlock block = new TitleBlock(
-                "dry fit", scenario.title(), "level " + scenario.level() + " · " + learner, "");
+        TitleBlock block =
+                new TitleBlock("dry fit", scenario.title(), "level " + scenario.level() + " · " + learner, "");
         return Leaf.bound(Leaf.flowing(block, paper, blocks), paper);
     }
 
@@ -65,9 +65,10 @@ public record FitReport(Bench bench, FitSheet sheet, String learner, String cond
         blocks.add(Blocks.picture(
                 HIGH,
                 (pen, place) -> {
-                    Rectangle2D left = new Rectangle2D.Double(place.getX(), place.getY(), place.getWidth() * LEFT, HIGH);
-                    Rectangle2D right = new Rectangle2D.Double(
-                            left.getMaxX(), place.getY(), place.getWidth() * (1 - LEFT), HIGH);
+                    Rectangle2D left =
+                            new Rectangle2D.Double(place.getX(), place.getY(), place.getWidth() * LEFT, HIGH);
+                    Rectangle2D right =
+                            new Rectangle2D.Double(left.getMaxX(), place.getY(), place.getWidth() * (1 - LEFT), HIGH);
                     picture.paint(pen.g, left, together, FINE, Pen.PALETTE);
                     picture.paint(pen.g, right, apart, FINE, Pen.PALETTE);
                 },
@@ -122,7 +123,8 @@ public record FitReport(Bench bench, FitSheet sheet, String learner, String cond
                         96,
                         (pen, place) -> picture.paint(
                                 pen.g,
-                                new Rectangle2D.Double(place.getX(), place.getY() + 4, Math.min(360, place.getWidth()), 90),
+                                new Rectangle2D.Double(
+                                        place.getX(), place.getY() + 4, Math.min(360, place.getWidth()), 90),
                                 font,
                                 Pen.PALETTE),
                         null))));
@@ -135,7 +137,11 @@ public record FitReport(Bench bench, FitSheet sheet, String learner, String cond
             if (all.length() > 0 || link.sign() < 0) all.append(link.sign() > 0 ? " + " : " − ");
             String name = fit.drawing().part(link.part()).orElseThrow().name();
             all.append(Figure.number(link.size())).append(" ±").append(Figure.number(link.plusMinus()));
-            all.append(" (").append(name).append(", ").append(link.of().spoken()).append(")");
+            all.append(" (")
+                    .append(name)
+                    .append(", ")
+                    .append(link.of().spoken())
+                    .append(")");
         }
         return all.toString();
     }

@@ -59,7 +59,10 @@ class DryFitAtTheWindowTest {
             part(session, "D", "shelf", Direction.TOP);
             part(session, "B", "upright-left", Direction.RIGHT);
             Map<String, String> boards = new HashMap<>();
-            session.bench().boards().forEach(b -> b.named().ifPresent(n -> boards.put(n.part(), b.board().id())));
+            session.bench()
+                    .boards()
+                    .forEach(b -> b.named()
+                            .ifPresent(n -> boards.put(n.part(), b.board().id())));
             for (String other : List.of("C", "D")) setOut(session, other, boards);
             return true;
         });
@@ -95,8 +98,18 @@ class DryFitAtTheWindowTest {
     private static Board tapered(Board.Facts f) {
         Shape shape = new Shape(0, 0, 0, 6, 0, Map.of());
         return Board.of(new Board.Facts(
-                f.id(), f.stuff(), f.species(), f.size(), f.planedAt(), f.moisture(), f.dressed(), f.pith(),
-                f.ringWidth(), f.knots(), shape, f.seed()));
+                f.id(),
+                f.stuff(),
+                f.species(),
+                f.size(),
+                f.planedAt(),
+                f.moisture(),
+                f.dressed(),
+                f.pith(),
+                f.ringWidth(),
+                f.knots(),
+                shape,
+                f.seed()));
     }
 
     private String line() {

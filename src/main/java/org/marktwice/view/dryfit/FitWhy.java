@@ -95,7 +95,10 @@ final class FitWhy {
             table.add(Look.label(link.sign() > 0 ? "+" : "−", Style.NOTE));
             table.add(Look.label(figure(link.size()), Style.NOTE));
             table.add(
-                    Look.quiet(part(sheet.fit().drawing(), link.part()) + ", " + link.of().spoken(), Style.NOTE),
+                    Look.quiet(
+                            part(sheet.fit().drawing(), link.part()) + ", "
+                                    + link.of().spoken(),
+                            Style.NOTE),
                     "wmin 0");
             table.add(Look.quiet("±" + figure(link.plusMinus()), Style.NOTE));
         }
