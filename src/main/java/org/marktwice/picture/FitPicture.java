@@ -207,7 +207,7 @@ public final class FitPicture {
         own.setColor(palette.of(Ink.QUIET));
         own.setStroke(dashed(12, 4, 3, 4));
         own.draw(device.createTransformedShape(frame.missing()));
-        for (Spot spot : shown.spots()) pick(own, spot, shown, frame, device, palette);
+        for (Spot spot : shown.spots()) pick(own, spot, shown, frame, device);
         new FitLabels(own, area, font, palette).draw(places(shown, frame, device));
         own.dispose();
     }
@@ -370,9 +370,10 @@ public final class FitPicture {
         return BoardPicture.of(part.state(), name.orElse(null)).struck(Struck.on(bench, part.state()));
     }
 
-    private void pick(Graphics2D g, Spot spot, Shown shown, Frame frame, AffineTransform device, Palette palette) {
+    private void pick(Graphics2D g, Spot spot, Shown shown, Frame frame, AffineTransform device) {
         if (!spot.chosen() && spot.verdict() == Verdict.SOUND) return;
-        Color ink = palette.of(Ink.of(spot.verdict()));
+        // it lies on wood, which is light in any window
+        Color ink = Palette.LIGHT.of(Ink.of(spot.verdict()));
         List<Point2D.Double> middles = new ArrayList<>();
         for (Box box : opening(spot, shown)) {
             Path2D.Double seen = new Path2D.Double();

@@ -8,11 +8,11 @@ import java.awt.LayoutManager;
 import org.marktwice.view.Look;
 
 /** Lays components out in lines like words, as many lines as the width asks for; lengths are of the usual text size. */
-public final class WrapLayout implements LayoutManager {
+final class WrapLayout implements LayoutManager {
     private final int gap;
     private final int lineGap;
 
-    public WrapLayout(int gap, int lineGap) {
+    WrapLayout(int gap, int lineGap) {
         this.gap = gap;
         this.lineGap = lineGap;
     }

@@ -34,13 +34,12 @@ import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
 import org.marktwice.view.bench.WordButton;
-import org.marktwice.view.bench.WrapLayout;
 
 /** The dry fit: the job put together from the boards as they were cut, and what was judged of it. */
 public final class FitScreen implements Screen {
     static final Command NEXT = fit("next-fit", "Next line", "DOWN", "Look at the next figure, and its place");
     static final Command BEFORE = fit("fit-before", "Line before", "UP", "Look at the figure before");
-    static final Command WHOLE = fit("whole-fit", "The whole job", "W", "Look at the job as a whole again");
+    static final Command WHOLE = fit("whole-fit", "Whole job", "W", "Look at the job as a whole again");
     static final Command APART = fit("fit-apart", "Apart", "RIGHT", "Draw the parts farther from each other");
     static final Command TOGETHER = fit("fit-together", "Together", "LEFT", "Draw the parts nearer to each other");
     static final Command WALK_ON =
@@ -156,14 +155,12 @@ public final class FitScreen implements Screen {
         slider.setOpaque(false);
         slider.getAccessibleContext().setAccessibleName("How far apart the parts are drawn");
         slider.addChangeListener(e -> pane.drawApart(slider.getValue() / 100.0));
-        JPanel row = new JPanel(new WrapLayout(4, 2));
+        JPanel row = new JPanel(new MigLayout(
+                "insets 0, gap 2 0, fillx, novisualpadding", "[][60lp:220lp:220lp,grow,fill][][][][][]push"));
         row.setOpaque(false);
-        JPanel apart = new JPanel(new MigLayout("insets 0, gap 2 0, novisualpadding"));
-        apart.setOpaque(false);
-        apart.add(word(TOGETHER, "Together", "←"));
-        apart.add(slider, "w 90lp:200lp:200lp");
-        apart.add(word(APART, "Apart", "→"));
-        row.add(apart);
+        row.add(word(TOGETHER, "Together", "←"));
+        row.add(slider, "wmin 60lp");
+        row.add(word(APART, "Apart", "→"));
         row.add(word(WALK_ON, "Walk round", "Shift →"));
         row.add(below);
         row.add(larger);
