@@ -73,8 +73,8 @@ final class ReplayScreen implements Screen {
             "Dry fit",
             "D",
             "See the job put together dry, as far as it was set out by then");
-    static final List<Command> ALL =
-            List.of(PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, DRY_FIT, SAVE, SHEET);
+    static final List<Command> ALL = List.of(
+            PLAY, NEXT, BEFORE, NEXT_FINDING, FINDING_BEFORE, FIRST, LAST, FASTER, SLOWER, WHY, DRY_FIT, SAVE, SHEET);
 
     /** How long a step stays at the usual speed, in milliseconds: long enough to read what was done. */
     private static final int STEP_MS = 1600;
