@@ -120,7 +120,9 @@ final class AllottedPane extends JPanel {
         board.show(
                 option.map(AllottedPane::picture).orElse(null),
                 option.map(this::readings).orElse(List.of()),
-                line.isPresent() ? "No board of the rack serves it." : "Type the rack and allot: Ctrl+Enter.");
+                line.isPresent()
+                        ? "No board of the rack serves it."
+                        : "Type the rack and allot: " + AllotScreen.ALLOT.keyText() + ".");
     }
 
     private static String nearest(Option option) {

@@ -91,12 +91,21 @@ final class BoardsPane extends JPanel {
         ButtonGroup group = new ButtonGroup();
         group.add(grow);
         group.add(draw);
-        grow.addActionListener(e -> model.edit(model.draft().grownFrom(FIRST)));
-        draw.addActionListener(e -> {
+        // chosen by a click, by Space, or by the arrows, which tell of the choice alone
+        grow.addItemListener(e -> {
+            if (!showing && grow.isSelected()) model.edit(model.draft().grownFrom(FIRST));
+        });
+        draw.addItemListener(e -> {
+            if (showing || !draw.isSelected()) return;
             byHand();
             refresh();
         });
         refresh();
+    }
+
+    /** Takes the focus to where the boards come from. */
+    void focus() {
+        (draw.isSelected() ? draw : grow).requestFocusInWindow();
     }
 
     private static JRadioButton radio(JRadioButton button, String name) {

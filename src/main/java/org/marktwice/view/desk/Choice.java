@@ -1,6 +1,7 @@
 package org.marktwice.view.desk;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.DefaultComboBoxModel;
@@ -23,6 +24,15 @@ final class Choice<T> extends JComboBox<T> {
         Look.styled(this, Look.Style.BODY);
         setRenderer(new Words<>(words));
         setMaximumRowCount(12);
+        // a letter typed goes on to the next thing whose word begins with it
+        setKeySelectionManager((key, of) -> {
+            String letter = String.valueOf(Character.toLowerCase(key));
+            for (int i = 1; i <= getItemCount(); i++) {
+                int at = (getSelectedIndex() + i) % getItemCount();
+                if (words.apply(getItemAt(at)).toLowerCase(Locale.ROOT).startsWith(letter)) return at;
+            }
+            return -1;
+        });
         addActionListener(e -> {
             int at = getSelectedIndex();
             if (!showing && at >= 0) take.accept(getItemAt(at));

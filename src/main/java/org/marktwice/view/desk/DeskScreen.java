@@ -90,12 +90,12 @@ final class DeskScreen implements Screen {
         rows = new Rows<>(List.of(
                 Rows.words(
                         "Exercise",
-                        3,
+                        2.6,
                         k -> k.draft().title().isEmpty() ? k.name() : k.draft().title()),
-                Rows.number("Level", 0.8, k -> (double) k.draft().level()),
-                Rows.number("Parts", 0.8, k -> (double) k.draft().parts().size()),
-                Rows.words("Boards", 1.2, DeskScreen::boards),
-                Rows.words("How far", 3, DeskScreen::state)));
+                Rows.number("Level", 0.7, k -> (double) k.draft().level()),
+                Rows.number("Parts", 0.7, k -> (double) k.draft().parts().size()),
+                Rows.words("Boards", 1.1, DeskScreen::boards),
+                Rows.words("How far", 4, DeskScreen::state)));
         table = new Sheet<>("exercises-set", "Exercises you set", rows);
         deeds = List.of(
                 new Deed(NEW, () -> desk.set("", Draft.BLANK)),

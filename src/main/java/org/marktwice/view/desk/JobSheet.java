@@ -6,13 +6,18 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
+import javax.swing.KeyStroke;
 import org.joml.Vector3d;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Drawing;
@@ -42,7 +47,37 @@ final class JobSheet extends JComponent {
         Hand hand = new Hand();
         addMouseListener(hand);
         addMouseMotionListener(hand);
+        setFocusable(true);
+        key("LEFT", () -> model.pickBy(-1));
+        key("UP", () -> model.pickBy(-1));
+        key("RIGHT", () -> model.pickBy(1));
+        key("DOWN", () -> model.pickBy(1));
+        key("ENTER", () -> model.picked().ifPresent(model::point));
+        key("SPACE", () -> model.picked().ifPresent(model::point));
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                repaint();
+            }
+        });
         refresh();
+    }
+
+    private void key(String key, Runnable does) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
+        getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                does.run();
+            }
+        });
     }
 
     void refresh() {
@@ -89,6 +124,10 @@ final class JobSheet extends JComponent {
             g.drawString(words, Math.max(Look.px(8), (getWidth() - wide) / 2), getHeight() / 2);
         } else if (hasRoom()) {
             now.paint(g, area(), model.picked().orElse(null), Look.palette(), font());
+        }
+        if (isFocusOwner()) {
+            g.setColor(Look.colour(Ink.ACTION));
+            g.draw(new Rectangle2D.Double(0.5, 0.5, getWidth() - 1, getHeight() - 1));
         }
         g.dispose();
     }

@@ -2,12 +2,17 @@ package org.marktwice.view.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Insets;
+import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.MouseWheelEvent;
 import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
+import javax.swing.AbstractAction;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.view.Look;
 
@@ -38,6 +43,11 @@ final class NumberField extends JTextField {
         setToolTipText(what);
         Look.styled(this, Look.Style.BODY);
         addActionListener(e -> commit());
+        nudge("UP", 1);
+        nudge("DOWN", -1);
+        nudge("shift UP", 10);
+        nudge("shift DOWN", -10);
+        addMouseWheelListener(this::wheel);
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -49,6 +59,36 @@ final class NumberField extends JTextField {
                 commit();
             }
         });
+    }
+
+    private void nudge(String key, double by) {
+        getInputMap().put(KeyStroke.getKeyStroke(key), "nudge " + by);
+        getActionMap().put("nudge " + by, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                by(by);
+            }
+        });
+    }
+
+    /** The wheel turns the figure while one is in the field, and else whatever is scrolled. */
+    private void wheel(MouseWheelEvent event) {
+        if (isFocusOwner()) by(event.isShiftDown() ? -10 * event.getWheelRotation() : -event.getWheelRotation());
+        else if (getParent() != null)
+            getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, event, getParent()));
+    }
+
+    /** A little more or less, where that can be. */
+    private void by(double more) {
+        commit();
+        if (!isSound()) return;
+        double next = Math.rint(1000 * ((value == null ? 0 : value) + more)) / 1000;
+        if (!taken.test(next)) return;
+        setText(spoken(next));
+        commit();
+        selectAll();
     }
 
     /** Shows a figure that comes from elsewhere, unless it is the one shown. */

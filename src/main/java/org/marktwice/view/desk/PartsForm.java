@@ -58,7 +58,7 @@ final class PartsForm extends JPanel {
 
     void refresh(List<Draft.Gap> gaps) {
         List<String> now = model.draft().parts().stream().map(DraftPart::id).toList();
-        if (now.size() != ids.size()) build(now);
+        if (now.size() != ids.size() || getComponentCount() == 0) build(now);
         ids = now;
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).show(model.draft().parts().get(i), model.gapsAt(gaps, "parts[" + i + "]"));
@@ -71,6 +71,12 @@ final class PartsForm extends JPanel {
         ids = now;
         rows.clear();
         removeAll();
+        if (now.isEmpty()) {
+            String key = SetScreen.PART.keyText();
+            add(Look.quiet("No part yet: " + key + " adds the first, and one more each time.", Style.NOTE), "span 11");
+            revalidate();
+            return;
+        }
         for (String head : new String[] {
             "Part",
             "Stuff",

@@ -64,6 +64,14 @@ final class SetModel {
         tell();
     }
 
+    /** Picks the next part out, or the one before; the first where none is. */
+    void pickBy(int by) {
+        List<String> ids = draft().parts().stream().map(DraftPart::id).toList();
+        if (ids.isEmpty()) return;
+        int at = ids.indexOf(picked);
+        pick(ids.get(at < 0 ? 0 : Math.floorMod(at + by, ids.size())));
+    }
+
     /** What was done last, or why it couldn't be; empty where there is nothing to say. */
     String line() {
         return line;
@@ -130,7 +138,7 @@ final class SetModel {
     void beginJoining() {
         joining = true;
         joinIn = "";
-        say("Point at the part that the joint is cut into");
+        say("Point at the part that the joint is cut into, or go to it by the arrow keys and press Enter");
     }
 
     void stopJoining() {
@@ -148,7 +156,7 @@ final class SetModel {
         if (joinIn.isEmpty()) {
             joinIn = partId;
             picked = partId;
-            say("Cut into " + called(partId) + ": now point at the part that it takes");
+            say("Cut into " + called(partId) + ": now point at the part that it takes, or go to it and press Enter");
             return;
         }
         join(joinIn, partId);

@@ -11,6 +11,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Draft;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
@@ -113,7 +114,7 @@ final class SetScreen implements Screen {
                 new Deed(PART, this::addPart),
                 new Deed(OPPOSITE, model::addOpposite, () -> model.picked().isPresent()),
                 new Deed(REMOVE, model::removePicked, () -> model.picked().isPresent()),
-                new Deed(JOIN, model::beginJoining, () -> model.draft().parts().size() > 1),
+                new Deed(JOIN, this::join, () -> model.draft().parts().size() > 1),
                 new Deed(BACK, this::back));
     }
 
@@ -183,8 +184,9 @@ final class SetScreen implements Screen {
                 new Card(new MigLayout("insets 16 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         drawing.add(Look.label("Drawing", Style.SUBTITLE));
         drawing.add(sheet, "grow, hmin 0, wmin 0");
-        drawing.add(
-                Look.quiet("Point at a part to pick it out; drag it in one of the three views.", Style.NOTE), "wmin 0");
+        String help =
+                "Point at a part, or go from one to the next by the arrow keys; drag it in one of the three views.";
+        drawing.add(Look.prose(help, Style.NOTE, Ink.QUIET), "wmin 0");
         job.add(drawing, "grow, hmin 0, wmin 0");
         return job;
     }
@@ -200,6 +202,14 @@ final class SetScreen implements Screen {
         tabs.choose(PANES.indexOf(command));
         ((CardLayout) stage.getLayout()).show(stage, pane);
         refresh();
+        if (command.equals(BOARDS)) boards.focus();
+        else if (command.equals(TASK)) task.focus();
+    }
+
+    private void join() {
+        showPane(JOB);
+        model.beginJoining();
+        sheet.requestFocusInWindow();
     }
 
     private void addPart() {

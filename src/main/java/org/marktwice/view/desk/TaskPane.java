@@ -1,5 +1,6 @@
 package org.marktwice.view.desk;
 
+import java.awt.KeyboardFocusManager;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.ArrayList;
@@ -41,6 +42,7 @@ final class TaskPane extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient SetModel model;
+    private final Choice<Integer> level;
     private final transient List<Runnable> shows = new ArrayList<>();
     private final transient Map<Stage, List<JComponent>> worths = new LinkedHashMap<>();
 
@@ -48,10 +50,18 @@ final class TaskPane extends JPanel {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.model = model;
         setOpaque(false);
+        level = new Choice<>("level", "Level", l -> "Level " + l, l -> model.edit(draft().atLevel(l)));
+        ProportionsForm proportions =
+                new ProportionsForm(() -> draft().practice().proportions(), p -> practice(now -> now.with(p)));
+        shows.add(proportions::refresh);
         Column column = new Column(new MigLayout(
                 "insets 0, gap 20, fillx", "[grow 1,fill,sg]20[grow 1,fill,sg]20[grow 1,fill,sg]", "[top]"));
         column.add(asked(), "wmin 0, top");
-        column.add(practice(), "wmin 0, top");
+        JPanel middle = new JPanel(new MigLayout("insets 0, gap 0 20, wrap 1, fillx", "[grow,fill]"));
+        middle.setOpaque(false);
+        middle.add(practice(), "wmin 0");
+        middle.add(proportions, "wmin 0");
+        column.add(middle, "wmin 0, top");
         column.add(worth(), "wmin 0, top");
         JScrollPane scroll = column.scrolling();
         add(scroll, "grow, hmin 0");
@@ -60,6 +70,11 @@ final class TaskPane extends JPanel {
 
     void refresh() {
         shows.forEach(Runnable::run);
+    }
+
+    /** Takes the focus to where one begins. */
+    void focus() {
+        level.requestFocusInWindow();
     }
 
     private Draft draft() {
@@ -99,7 +114,6 @@ final class TaskPane extends JPanel {
 
     private JComponent asked() {
         Card card = card("What is asked");
-        Choice<Integer> level = new Choice<>("level", "Level", l -> "Level " + l, l -> model.edit(draft().atLevel(l)));
         shows.add(() -> level.show(List.of(1, 2, 3, 4, 5, 6, 7, 8, 9), draft().level()));
         line(card, "Level", level);
         JTextArea brief = new JTextArea(4, 20);
@@ -107,6 +121,9 @@ final class TaskPane extends JPanel {
         brief.setLineWrap(true);
         brief.setWrapStyleWord(true);
         Look.styled(brief, Style.BODY);
+        // Tab goes on, as from any other field
+        brief.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        brief.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         brief.getAccessibleContext().setAccessibleName("What the learner is told about the job");
         brief.addFocusListener(new FocusAdapter() {
             @Override
@@ -234,14 +251,15 @@ final class TaskPane extends JPanel {
 
     /** The marks that each rule of the stages asked for is worth. */
     private JComponent worth() {
-        Card card = card("Marks for each rule");
+        Card card = new Card(new MigLayout("insets 20 20 20 20, gap 8 8, wrap 2, fillx", "[]8[grow,fill]"));
+        card.add(Look.label("Marks for each rule", Style.SUBTITLE), "span 2, gapbottom 6");
         for (Rule rule : RuleBook.rules()) {
             NumberField field = new NumberField(
                     "worth-" + rule.id(), "Marks, when all is sound", 4, n -> n >= 0 && n <= 100, n -> worth(rule, n));
             JComponent word = Look.label(Texts.of(rule.id()).title(), Style.BODY);
             word.setToolTipText(Texts.of(rule.id()).why());
             shows.add(() -> field.show(draft().practice().worth().getOrDefault(rule.id(), rule.worth())));
-            card.add(field, "w 56!, hidemode 3");
+            card.add(field, "w 44!, hidemode 3");
             card.add(word, "wmin 0, hidemode 3");
             worths.computeIfAbsent(rule.stage(), s -> new ArrayList<>()).addAll(List.of(field, word));
         }
