@@ -113,7 +113,7 @@ final class SetScreen implements Screen {
                 new Deed(TASK, () -> showPane(TASK)),
                 new Deed(PART, this::addPart),
                 new Deed(OPPOSITE, model::addOpposite, () -> model.picked().isPresent()),
-                new Deed(REMOVE, model::removePicked, () -> model.picked().isPresent()),
+                new Deed(REMOVE, this::removePart, () -> model.picked().isPresent()),
                 new Deed(JOIN, this::join, () -> model.draft().parts().size() > 1),
                 new Deed(BACK, this::back));
     }
@@ -204,6 +204,12 @@ final class SetScreen implements Screen {
         refresh();
         if (command.equals(BOARDS)) boards.focus();
         else if (command.equals(TASK)) task.focus();
+    }
+
+    /** The part's own fields go with it, and the focus to where the next can be picked. */
+    private void removePart() {
+        sheet.requestFocusInWindow();
+        model.removePicked();
     }
 
     private void join() {
