@@ -35,14 +35,21 @@ public final class Unrolled {
     private final Board board;
     private final double scale;
     private final double labels;
+    private final double line;
     private final Map<Surface, Rectangle2D> places;
     private final @Nullable FormShown form;
 
     private Unrolled(
-            Board board, double scale, double labels, Map<Surface, Rectangle2D> places, @Nullable FormShown form) {
+            Board board,
+            double scale,
+            double labels,
+            double line,
+            Map<Surface, Rectangle2D> places,
+            @Nullable FormShown form) {
         this.board = board;
         this.scale = scale;
         this.labels = labels;
+        this.line = line;
         this.places = places;
         this.form = form;
     }
@@ -116,7 +123,7 @@ public final class Unrolled {
             put(places, board, s, x - strips.getMinX() * scale, y - extent.getMinY() * scale, scale);
             y += extent.getHeight() * scale + GAP;
         }
-        return new Unrolled(board, scale, labels, places, form);
+        return new Unrolled(board, scale, labels, line, places, form);
     }
 
     private static Rectangle2D extent(Map<Surface, Rectangle2D> extents, Surface s) {
@@ -232,9 +239,9 @@ public final class Unrolled {
             Rectangle2D place = shape(s).getBounds2D();
             all.add(
                     s.isEnd()
-                            ? new Rectangle2D.Double(place.getX(), place.getMaxY() + 2, labels, 2 * LABEL_GAP)
+                            ? new Rectangle2D.Double(place.getX(), place.getMaxY(), labels, 1.2 * line)
                             : new Rectangle2D.Double(
-                                    place.getX() - labels, place.getCenterY() - LABEL_GAP, labels, 2 * LABEL_GAP));
+                                    place.getX() - labels, place.getCenterY() - line, labels, 2 * line));
         }
         return all;
     }

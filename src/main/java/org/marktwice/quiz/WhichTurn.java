@@ -108,7 +108,7 @@ final class WhichTurn implements Maker {
                     Math.round(Collections.max(along)),
                     Say.mm(KnotFouls.margin(body.knot()))));
         }
-        return Say.capital(Say.and(all)) + ".";
+        return Say.capital(String.join("; ", all)) + ".";
     }
 
     private static List<KnotBody> shown(Board board) {

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.QuizFile;
 import org.marktwice.quiz.Answers;
@@ -76,6 +78,26 @@ class SittingTest {
 
         assertThat(full.trouble()).isEqualTo("the disk is full");
         assertThat(full.learning().answers()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "true|true|This comes again tomorrow, with another board.",
+                "true|false|You were not sure, so you are asked sooner. This comes again tomorrow, with another board.",
+                "false|true|You were sure: look at the picture once more. This comes again tomorrow, with another board.",
+                "false|false|This comes again tomorrow, with another board."
+            })
+    void whatToMakeOfAnAnswerIsSaid(boolean rightly, boolean sure, String says) {
+        Answers answers = sitting.question().orElseThrow().answers();
+        int offer = rightly ? answers.right() : (answers.right() + 1) % answers.offers().size();
+        assertThat(sitting.remark()).isEmpty();
+        sitting.sure(sure);
+
+        sitting.answer(Answers.letter(offer));
+
+        assertThat(sitting.remark()).isEqualTo(says);
     }
 
     @Test
