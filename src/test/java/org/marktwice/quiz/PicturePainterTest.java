@@ -45,7 +45,9 @@ class PicturePainterTest {
                 Offer.Place place = java.util.Objects.requireNonNull(offer.place());
                 Shape shape = painter.shape(place).orElseThrow();
                 Rectangle2D b = shape.getBounds2D();
-                assertThat(AREA.contains(b.getCenterX(), b.getCenterY())).as("%s %s", kind, place).isTrue();
+                assertThat(AREA.contains(b.getCenterX(), b.getCenterY()))
+                        .as("%s %s", kind, place)
+                        .isTrue();
                 assertThat(painter.at(new Point2D.Double(b.getCenterX(), b.getCenterY())))
                         .as("%s, seed %d, %s", kind, seed, place)
                         .contains(place);
@@ -66,7 +68,10 @@ class PicturePainterTest {
             PicturePainter painter = PicturePainter.in(square, AREA, FONT);
             Surface edge = MakerLaws.mark(square.board(), org.marktwice.bench.Mark.Kind.FACE_EDGE)
                     .on();
-            edges.add(painter.shape(new Offer.Place.OnSurface(edge)).orElseThrow().getBounds2D().getCenterY());
+            edges.add(painter.shape(new Offer.Place.OnSurface(edge))
+                    .orElseThrow()
+                    .getBounds2D()
+                    .getCenterY());
             var cut = square.board().cuts().get(0).cut().boxes().get(0);
             double length = square.board().board().size().length();
             housings.add(square.halfTurned() ? length - cut.max(0) : cut.min(0));

@@ -57,7 +57,8 @@ class ProgressTest {
     void withoutExercisesNothingIsSuggested() {
         Progress progress = Progress.of(Learning.begin("P07", Spacing.WEEKLY), DAY);
 
-        assertThat(progress.rows()).allMatch(r -> Progress.training(r, List.of()).isEmpty());
+        assertThat(progress.rows())
+                .allMatch(r -> Progress.training(r, List.of()).isEmpty());
     }
 
     /** The one that was answered rightly least often comes first. */

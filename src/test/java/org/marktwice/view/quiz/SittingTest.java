@@ -91,7 +91,9 @@ class SittingTest {
             })
     void whatToMakeOfAnAnswerIsSaid(boolean rightly, boolean sure, String says) {
         Answers answers = sitting.question().orElseThrow().answers();
-        int offer = rightly ? answers.right() : (answers.right() + 1) % answers.offers().size();
+        int offer = rightly
+                ? answers.right()
+                : (answers.right() + 1) % answers.offers().size();
         assertThat(sitting.remark()).isEmpty();
         sitting.sure(sure);
 
