@@ -1,10 +1,13 @@
 package org.marktwice.classroom;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Figures;
 import org.marktwice.timber.Surface;
 
 /**
@@ -15,6 +18,8 @@ import org.marktwice.timber.Surface;
  * @param end1Looks where end 1 looks in the job
  */
 public record Laying(Optional<Surface> faceSide, Optional<Surface> faceEdge, Direction end1Looks) {
+    /** Less than this is not worth a cut, millimetres. */
+    private static final double LEAST = 0.05;
 
     public static Laying of(Placing placing) {
         Part part = placing.part();
@@ -39,6 +44,16 @@ public record Laying(Optional<Surface> faceSide, Optional<Surface> faceEdge, Dir
     /** Where the end looks: {@code end 1 up}. */
     public String lies() {
         return "end 1 " + towards(end1Looks);
+    }
+
+    /** What is to be cut off a board's ends, in a sentence without a full stop. */
+    public static String trimmed(Placing placing) {
+        List<String> off = new ArrayList<>();
+        for (Surface end : List.of(Surface.END_1, Surface.END_2)) {
+            double mm = placing.off(end);
+            if (mm >= LEAST) off.add(Figures.mm(Math.rint(mm * 10) / 10) + " mm off " + end.spoken());
+        }
+        return off.isEmpty() ? "nothing to trim" : String.join(", ", off);
     }
 
     /** Where the marks go. */

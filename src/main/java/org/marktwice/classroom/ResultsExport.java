@@ -21,12 +21,22 @@ import org.marktwice.files.FileRefused;
 import org.marktwice.files.Save;
 import org.marktwice.files.Tables;
 
-/** Results as tables for other programs. Numbers are numbers, unrounded; what was not put to a learner is left empty. */
+/**
+ * Results as tables for other programs. Numbers are numbers, to a billionth; what was not put to a learner is left empty.
+ */
 public final class ResultsExport {
     private ResultsExport() {}
 
     /** A table with a head; a cell is a text, a number, or null for an empty one. */
     private record Sheet(String name, List<List<@Nullable Object>> lines) {}
+
+    /** What of one is told in percent. */
+    private record Share(double value) {}
+
+    /** Sums of thirds and tenths leave a tail that tells nobody anything. */
+    private static double tidy(double value) {
+        return Math.rint(value * 1e9) / 1e9;
+    }
 
     /** The kind is told by the name. @throws FileRefused where the kind is unknown or the file can't be written */
     public static void write(Results results, Path file) throws FileRefused {
@@ -46,7 +56,7 @@ public final class ResultsExport {
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             for (List<@Nullable Object> line : learners(results).lines()) {
                 List<Object> cells = new ArrayList<>();
-                for (Object cell : line) cells.add(Tables.plain(cell));
+                for (Object cell : line) cells.add(Tables.plain(plain(cell)));
                 printer.printRecord(cells);
             }
         } catch (IOException e) {
@@ -69,11 +79,21 @@ public final class ResultsExport {
         return out.toByteArray();
     }
 
+    private static @Nullable Object plain(@Nullable Object cell) {
+        if (cell instanceof Share share) return tidy(share.value());
+        return cell instanceof Double number ? (Double) tidy(number) : cell;
+    }
+
     private static void write(Sheet from, Worksheet to) {
         for (int row = 0; row < from.lines().size(); row++) {
             List<@Nullable Object> line = from.lines().get(row);
             for (int column = 0; column < line.size(); column++) {
-                Object cell = line.get(column);
+                Object cell = plain(line.get(column));
+                if (line.get(column) instanceof Share) {
+                    to.style(row, column).format("0 %").set();
+                } else if (cell instanceof Double) {
+                    to.style(row, column).format("0.##").set();
+                }
                 if (cell instanceof Number number) to.value(row, column, number);
                 else if (cell != null) to.value(row, column, cell.toString());
             }
@@ -92,7 +112,7 @@ public final class ResultsExport {
         for (Row row : results.rows()) {
             Score total = row.total();
             List<@Nullable Object> line =
-                    line(row.learner(), row.tries(), total.marks(), total.outOf(), number(total.share()));
+                    line(row.learner(), row.tries(), total.marks(), total.outOf(), share(total.share()));
             for (Item rule : results.rules()) {
                 Score score = row.scores().get(rule.id());
                 line.add(score == null ? null : score.marks());
@@ -120,7 +140,7 @@ public final class ResultsExport {
                 item.id(),
                 item.title(),
                 item.learners(),
-                number(item.facility()),
+                share(item.facility()),
                 number(item.discrimination().orElse(Double.NaN)));
     }
 
@@ -157,6 +177,10 @@ public final class ResultsExport {
         lines.add(line("file", "state", "reason"));
         results.leftOut().forEach(f -> lines.add(line(f.file(), f.state().id(), f.reason())));
         return new Sheet("Not marked", lines);
+    }
+
+    private static @Nullable Share share(double value) {
+        return Double.isNaN(value) ? null : new Share(value);
     }
 
     private static @Nullable Double number(double value) {

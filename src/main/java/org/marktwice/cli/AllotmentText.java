@@ -70,14 +70,8 @@ final class AllotmentText {
                 .map(n -> (option.clear() ? "" : "NOT CLEAR: ") + "knot " + n.knot() + " keeps "
                         + Text.mm(n.clearance()) + " from " + n.joint())
                 .orElse("no knot near a cut");
-        return "board " + placing.board().id() + ": " + Laying.of(placing).spoken() + "; " + trimmed(placing) + "; "
-                + near;
-    }
-
-    private static String trimmed(Placing placing) {
-        if (placing.surplus() < 0.05) return "nothing to trim";
-        return Text.mm(placing.off(Surface.END_1)) + " off end 1, " + Text.mm(placing.off(Surface.END_2))
-                + " off end 2";
+        return "board " + placing.board().id() + ": " + Laying.of(placing).spoken() + "; " + Laying.trimmed(placing)
+                + "; " + near;
     }
 
     private void checks() {

@@ -11,6 +11,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -57,6 +58,8 @@ final class Bytes {
     static String trouble(Exception e) {
         if (e instanceof NoSuchFileException || e instanceof FileNotFoundException)
             return "there is no such file or folder";
+        if (e instanceof FileSystemLoopException
+                || String.valueOf(e.getMessage()).contains("symbolic links")) return "the link leads back to itself";
         if (e instanceof AccessDeniedException) return "the permission is missing";
         String said = e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : e.getMessage();
         if (said == null) return "the disk reports an error";

@@ -46,7 +46,7 @@ final class RackTable {
 
     static RackFile read(String name, byte[] bytes) throws FileRefused {
         RackTable table = new RackTable(name);
-        for (CSVRecord line : Tables.read(name, bytes)) {
+        for (CSVRecord line : Tables.readEven(name, bytes)) {
             if (!table.columns.isEmpty()) table.line(line);
             else head(name, line).forEach((column, at) -> table.columns.put(column.id(), at));
         }

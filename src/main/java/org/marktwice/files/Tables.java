@@ -10,8 +10,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tables as spreadsheets write them (CSV, UTF-8): with commas, or with semicolons and then with decimal commas, told by the
- * first line. Empty lines are passed over.
+ * Tables as spreadsheets write them (CSV, UTF-8): with commas, or with semicolons or tabs and then with decimal commas, told
+ * by the first line. Empty lines are passed over.
  */
 public final class Tables {
     private static final String BEGINS_A_FORMULA = "=+-@\t";
@@ -41,7 +41,30 @@ public final class Tables {
 
     private static char delimiter(String text) {
         String first = text.lines().findFirst().orElse("");
-        return first.indexOf(';') >= 0 && first.indexOf(',') < 0 ? ';' : ',';
+        if (first.indexOf(',') >= 0) return ',';
+        return first.indexOf(';') >= 0 ? ';' : first.indexOf('\t') >= 0 ? '\t' : ',';
+    }
+
+    /**
+     * The same where every line is as wide as the first or ends sooner. A wider one has been shifted, as by a decimal comma,
+     * so that its figures would be taken for others.
+     */
+    static List<CSVRecord> readEven(String name, byte[] bytes) throws FileRefused {
+        List<CSVRecord> lines = read(name, bytes);
+        int columns = lines.isEmpty() ? 0 : lines.get(0).size();
+        for (CSVRecord line : lines) {
+            for (int i = columns; i < line.size(); i++) {
+                if (line.get(i).isBlank()) continue;
+                throw new FileRefused(
+                        name,
+                        (int) line.getRecordNumber(),
+                        0,
+                        "",
+                        "more cells than in the first line: " + line.size() + " instead of " + columns
+                                + " (a comma within a cell needs quotes round the cell)");
+            }
+        }
+        return lines;
     }
 
     /** The cell without blanks around it; empty where the line ends before it. */

@@ -100,7 +100,7 @@ public record TypedRack(List<Line> lines) {
     }
 
     static TypedRack table(String name, byte[] bytes) throws FileRefused {
-        List<CSVRecord> records = Tables.read(name, bytes);
+        List<CSVRecord> records = Tables.readEven(name, bytes);
         if (records.isEmpty()) throw new FileRefused(name, "there is no board in it");
         if (records.size() > MOST_LINES) throw new FileRefused(name, "more than " + MOST_LINES + " lines");
         Map<RackColumn, Integer> head = RackTable.head(name, records.get(0));

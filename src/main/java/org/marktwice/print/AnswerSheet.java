@@ -99,7 +99,7 @@ final class AnswerSheet {
                 .or(() -> placing.map(p -> p.part().name()))
                 .orElse("not needed");
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Blocks.heading("Board " + board.id() + " · " + role, ""));
+        blocks.add(Blocks.heading("Board " + board.id() + " · " + role, strips.own(board)));
         blocks.add(strips.of(picture(state, placing)));
         placing.ifPresent(p -> blocks.add(Blocks.text(said(p), Type.NOTE, Ink.QUIET)));
         return Blocks.together(blocks);
@@ -110,7 +110,7 @@ final class AnswerSheet {
                 .judged(p)
                 .nearest()
                 .map(n -> "; nearest: knot " + Figure.knot(n.knot()) + ", " + Figure.tenth(n.clearance())
-                        + " mm from the " + joint(n.joint(), p.part()) + ", which wants " + Figure.tenth(n.margin()))
+                        + " mm from the " + joint(n.joint(), p.part()) + " (" + Figure.number(n.margin()) + " wanted)")
                 .orElse("; no knot is near a cut");
         return turned(p) + "; " + off(p) + nearest + ".";
     }

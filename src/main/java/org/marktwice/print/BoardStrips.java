@@ -10,20 +10,26 @@ import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.Unrolled;
 import org.marktwice.timber.Board;
 
-/** Boards unrolled one under another, all of a sheet's to one scale. */
+/** Boards unrolled one under another: all of timber to one scale, and sheet stuff, on which little is marked, smaller. */
 final class BoardStrips {
     /** A pixel of the painters' on the page, points: lines made for a screen are drawn finer on paper. */
     private static final double UNIT = 0.65;
 
     private final SurfacePainter painter;
+    /** The greatest share of a page's height that sheet stuff takes. */
+    private static final double SHEET = 0.24;
+
+    private final Rectangle2D room;
     private final double reduction;
 
     /** @param share the greatest share of a page's height that a board may take */
     BoardStrips(Figures wood, List<Board> boards, Paper paper, double share) {
         this.painter = new SurfacePainter(wood, Type.BODY.font().deriveFont((float) (Type.BODY.size() / UNIT)));
-        Rectangle2D room = TitleBlock.inside(paper, false);
+        this.room = TitleBlock.inside(paper, false);
         double most = 1;
-        for (Board board : boards) most = Math.max(most, least(board, room.getWidth(), room.getHeight() * share));
+        for (Board board : boards)
+            if (!board.isSheet() || boards.stream().allMatch(Board::isSheet))
+                most = Math.max(most, least(board, room.getWidth(), room.getHeight() * share));
         this.reduction = most;
     }
 
@@ -55,8 +61,20 @@ final class BoardStrips {
         return reduction;
     }
 
+    /** How a board is drawn that is drawn smaller than the others; empty where it is not. */
+    String own(Board board) {
+        double own = reduction(board);
+        return own == reduction ? "" : "drawn " + Figure.scaleText(own);
+    }
+
+    private double reduction(Board board) {
+        return board.isSheet()
+                ? Math.max(reduction, least(board, room.getWidth(), room.getHeight() * SHEET))
+                : reduction;
+    }
+
     Block of(BoardPicture picture) {
-        Rectangle2D needs = bounds(picture.board(), reduction);
+        Rectangle2D needs = bounds(picture.board(), reduction(picture.board()));
         return Blocks.picture(needs.getHeight() + 3, (pen, place) -> draw(pen, place, picture), null);
     }
 
@@ -65,7 +83,7 @@ final class BoardStrips {
         g.scale(UNIT, UNIT);
         Rectangle2D fine = new Rectangle2D.Double(
                 place.getX() / UNIT, place.getY() / UNIT, place.getWidth() / UNIT, place.getHeight() / UNIT);
-        unrolled(fine, picture.board(), reduction).paint(g, picture, painter, Pen.PALETTE);
+        unrolled(fine, picture.board(), reduction(picture.board())).paint(g, picture, painter, Pen.PALETTE);
         g.dispose();
     }
 }

@@ -10,14 +10,33 @@ import org.marktwice.classroom.RackAllotment;
 import org.marktwice.classroom.RackAllotment.Check;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.Ink;
-import org.marktwice.timber.Surface;
 
-/** Labels to cut out and stick on a rack's boards: whose it is, what it becomes, how it is marked, trimmed and laid. */
+/** Labels to stick on a rack's boards: whose it is, what it becomes, how it is marked, trimmed and laid. */
 public final class LabelSheet {
     private static final int ACROSS = 2;
     private static final int DOWN = 7;
-    private static final double MARGIN = Paper.points(12);
     private static final double PAD = Paper.points(4);
+    private static final double INCH = 72;
+
+    /**
+     * Where labels lie on a sheet of self-adhesive ones, fourteen to the sheet, as such sheets are commonly divided; points.
+     *
+     * @param gap between the two columns; the rows touch
+     */
+    private record Division(double wide, double high, double gap) {
+        static Division of(Paper paper) {
+            return switch (paper) {
+                case A4 -> new Division(Paper.points(99.1), Paper.points(38.1), Paper.points(2.5));
+                case LETTER -> new Division(4 * INCH, 4 * INCH / 3, 3 * INCH / 16);
+            };
+        }
+
+        Rectangle2D place(Paper paper, int i) {
+            double left = (paper.width(false) - ACROSS * wide - (ACROSS - 1) * gap) / 2;
+            double top = (paper.height(false) - DOWN * high) / 2;
+            return new Rectangle2D.Double(left + i % ACROSS * (wide + gap), top + i / ACROSS * high, wide, high);
+        }
+    }
 
     private LabelSheet() {}
 
@@ -45,7 +64,7 @@ public final class LabelSheet {
         Laying laying = Laying.of(placing);
         List<String> lines = new ArrayList<>();
         lines.add(capital(laying.marks()));
-        lines.add(capital(laying.lies()) + "; " + trimmed(placing));
+        lines.add(capital(laying.lies()) + "; " + Laying.trimmed(placing));
         return new Label(
                 placing.board().id(),
                 placing.part().name(),
@@ -56,15 +75,6 @@ public final class LabelSheet {
 
     private static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
-
-    private static String trimmed(Placing placing) {
-        if (placing.surplus() < 0.05) return "nothing to trim";
-        return String.format(
-                Locale.ROOT,
-                "%.1f mm off end 1, %.1f mm off end 2",
-                placing.off(Surface.END_1),
-                placing.off(Surface.END_2));
     }
 
     private static String warning(RackAllotment allotment, Option option) {
@@ -83,12 +93,9 @@ public final class LabelSheet {
     }
 
     private static void draw(Pen pen, Paper paper, List<Label> labels) {
-        double wide = (paper.width(false) - 2 * MARGIN) / ACROSS;
-        double high = (paper.height(false) - 2 * MARGIN) / DOWN;
+        Division division = Division.of(paper);
         for (int i = 0; i < labels.size(); i++) {
-            double x = MARGIN + i % ACROSS * wide;
-            double y = MARGIN + i / ACROSS * high;
-            Rectangle2D place = new Rectangle2D.Double(x, y, wide, high);
+            Rectangle2D place = division.place(paper, i);
             pen.box(place, Pen.NARROW, Ink.BORDER);
             draw(pen, place, labels.get(i));
         }

@@ -88,16 +88,40 @@ final class MarkSheets {
         List<Block> all = new ArrayList<>();
         String marks = Figure.number(group.marks()) + " of " + Figure.number(group.outOf());
         all.add(Blocks.heading(group.title(), marks));
-        for (SheetModel.Line line : group.lines()) all.add(found(line));
+        List<SheetModel.Line> kept = new ArrayList<>();
+        for (SheetModel.Line line : group.lines()) {
+            if (line.verdict() == Verdict.SOUND) kept.add(line);
+            else all.add(found(line));
+        }
+        if (!kept.isEmpty()) all.add(kept(kept));
         return all;
+    }
+
+    /** What was kept, in one paragraph: a line each would take more paper than all there is to learn from. */
+    private static Block kept(List<SheetModel.Line> lines) {
+        if (lines.size() == 1) {
+            SheetModel.Line only = lines.get(0);
+            return Blocks.verdict(only.verdict(), only.title(), only.figure(), only.marks());
+        }
+        double marks = lines.stream().mapToDouble(l -> l.entry().worth()).sum();
+        List<String> said = lines.stream()
+                .map(l -> l.figure().isEmpty() ? l.title() : l.title() + " (" + l.figure() + ")")
+                .toList();
+        return Blocks.together(List.of(
+                Blocks.verdict(
+                        Verdict.SOUND,
+                        lines.size() + " rules kept",
+                        "",
+                        Figure.number(marks) + " of " + Figure.number(marks)),
+                Blocks.labelled("", INDENT, String.join("; ", said) + ".", Type.TABLE, Ink.INK)));
     }
 
     private Block found(SheetModel.Line line) {
         List<Block> all = new ArrayList<>();
         all.add(Blocks.verdict(line.verdict(), line.title(), line.figure(), line.marks()));
-        if (line.verdict() == Verdict.SOUND) return all.get(0);
         say(all, "found", line.says());
-        say(all, "where", line.where());
+        // the heading names the board
+        if (!line.where().equals("board " + line.board())) say(all, "where", line.where());
         say(all, "better", line.instead());
         if (explained.add(line.finding().rule())) {
             say(all, "why", line.why());

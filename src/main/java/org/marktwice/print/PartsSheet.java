@@ -3,7 +3,6 @@ package org.marktwice.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.marktwice.drawing.Direction;
@@ -12,6 +11,8 @@ import org.marktwice.drawing.Part;
 import org.marktwice.drawing.PartStuff;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.JobPicture;
+import org.marktwice.picture.JointDetail;
+import org.marktwice.picture.WorkingDrawing;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Size;
@@ -24,9 +25,11 @@ final class PartsSheet {
 
     private final Scenario scenario;
     private final Paper paper;
+    private final List<JointDetail> details;
 
     PartsSheet(Scenario scenario, Paper paper) {
         this.scenario = scenario;
+        this.details = JointDetail.of(scenario.drawing(), WorkingDrawing.Method.FIRST_ANGLE);
         this.paper = paper;
     }
 
@@ -87,12 +90,13 @@ final class PartsSheet {
         return all;
     }
 
-    /** As the files call it, with blanks. */
-    private static String kind(Joint joint) {
-        return joint.getClass()
-                .getSimpleName()
-                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-                .toLowerCase(Locale.ROOT);
+    /** As the working drawing calls it. */
+    private String kind(Joint joint) {
+        return details.stream()
+                .filter(d -> d.joints().contains(joint))
+                .findFirst()
+                .map(JointDetail::title)
+                .orElseGet(joint::noun);
     }
 
     private String name(String part) {
@@ -132,14 +136,14 @@ final class PartsSheet {
 
     /** How much timber the parts themselves take. */
     private String stuff() {
-        Map<String, Double> cubic = new TreeMap<>();
+        TreeMap<String, Double> cubic = new TreeMap<>();
         for (Part part : scenario.drawing().parts()) {
             Size s = part.size();
             String of = part.stuff() == PartStuff.SHEET ? "sheet" : "timber";
             cubic.merge(of, s.length() * s.width() * s.thickness() / 1e6, Double::sum);
         }
-        return cubic.entrySet().stream()
-                .map(e -> String.format(Locale.ROOT, "parts hold %.1f dm³ of %s", e.getValue(), e.getKey()))
-                .collect(Collectors.joining(", "));
+        return cubic.descendingMap().entrySet().stream()
+                .map(e -> String.format(Locale.ROOT, "%.1f dm³ of %s", e.getValue(), e.getKey()))
+                .collect(Collectors.joining(" and ", "the parts hold ", ""));
     }
 }

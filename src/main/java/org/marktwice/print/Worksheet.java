@@ -70,8 +70,9 @@ final class Worksheet {
         Size s = board.size();
         String size =
                 Figure.number(s.length()) + " × " + Figure.number(s.width()) + " × " + Figure.number(s.thickness());
+        String own = strips.own(board);
         return Blocks.together(List.of(
-                Blocks.heading("Board " + board.id(), size),
+                Blocks.heading("Board " + board.id(), own.isEmpty() ? size : size + ", " + own),
                 strips.of(BoardPicture.of(board)),
                 Blocks.blanks(
                         "part, or why it is set aside", 0.46, "face side on, looks", 0.25, "face edge on, looks", 0.25),

@@ -91,6 +91,7 @@ class RackFileTest {
             R1,,,,,,               | R1,,331,,,,                | x.csv:3: length: another size than in the first line of board R1
             ,k1,face-2,            | ,k1,face-9,                | x.csv:3: on: expected face-1, face-2, edge-1, edge-2, end-1 or end-2, found "face-9"
             ,k1,face-2,            | ,k1,face-1,                | x.csv:3: on: knot k1 shows on face-1 twice
+            152,67,11              | 152,5,67,11                | x.csv:3: more cells than in the first line: 17 instead of 16 (a comma within a cell needs quotes round the cell)
             12,60,-40,             | 12,,,                      | x.csv:2: pith-y: a board with knots needs its pith, or three points of a ring, in its first line
             13,yes                 | 13,perhaps                 | x.csv:4: dead: expected yes or no, found "perhaps"
             0 4; 65 9              | 0 4; 65                    | x.csv:4: ring: expected three points or more of one ring that bends, such as "0 4; 50 9; 100 5", found "65"
@@ -105,5 +106,18 @@ class RackFileTest {
         assertThatThrownBy(() -> RackFile.read("x.csv", bytes))
                 .isInstanceOf(FileRefused.class)
                 .hasMessage(told);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"';', ';'", "tab, '\t'"})
+    void semicolonsAndTabsWillDoAndThenDecimalCommasWill(String what, String delimiter) throws FileRefused {
+        String table = Samples.text(TABLE).replace("0 4; 65 9; 130 5", "a ring").replace("330", "330.5");
+        byte[] bytes =
+                Samples.utf8(table.replace(",", delimiter).replace('.', ',').replace("a ring", "\"0 4; 65 9; 130 5\""));
+
+        assertThat(RackFile.read("x.csv", bytes).boards())
+                .as(what)
+                .extracting(b -> b.bare().size().length())
+                .containsExactly(330.5, 310.0, 500.0);
     }
 }
