@@ -37,6 +37,8 @@ final class Bytes {
         try {
             BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
             if (found.isDirectory()) throw new FileRefused(name, "expected a file, found a folder");
+            // a pipe that nobody writes to would be waited for without end
+            if (found.isOther()) throw new FileRefused(name, "not an ordinary file");
             if (found.size() > MOST) throw tooLarge(name);
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(MOST + 1);

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.net.StandardProtocolFamily;
+import java.net.UnixDomainSocketAddress;
+import java.nio.channels.ServerSocketChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -121,5 +124,17 @@ class OddFilesTest {
         Path file = Files.write(folder.resolve("a.attempt.jsonl"), Samples.bytes(Samples.ATTEMPT));
         assertThatThrownBy(() -> ScenarioFile.read(file)).isInstanceOf(FileRefused.class);
         assertThat(file).hasBinaryContent(Samples.bytes(Samples.ATTEMPT));
+    }
+
+    @Test
+    void whatIsNoOrdinaryFileIsNotWaitedFor() throws IOException {
+        Path socket = folder.resolve("s.json");
+        try (ServerSocketChannel open = ServerSocketChannel.open(StandardProtocolFamily.UNIX)) {
+            open.bind(UnixDomainSocketAddress.of(socket));
+
+            assertThatThrownBy(() -> Bytes.read(socket))
+                    .isInstanceOf(FileRefused.class)
+                    .hasMessageEndingWith("s.json: not an ordinary file");
+        }
     }
 }
