@@ -27,7 +27,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The shipped sample attempts, ten files, marked one after the other, against reading the same bytes as JSON trees and
+ * The shipped sample attempts, two for each exercise, marked one after the other, against reading the same bytes as JSON trees and
  * against reading them as attempts. The budget for marking is three times the parsing of the JSON.
  */
 @State(Scope.Benchmark)
