@@ -24,6 +24,10 @@ import org.marktwice.timber.Trace;
  * left and the front, so the job is turned under it by quarter turns.
  */
 public final class AssembledJob {
+    private static final double TOUCH = 1e-6;
+    /** How near to a side other wood lies against it, millimetres. */
+    private static final double BEFORE = 0.01;
+
     /** Where one may stand: at the left front corner, and on round to the right. */
     public static final int CORNERS = 4;
 
@@ -49,6 +53,7 @@ public final class AssembledJob {
     }
 
     private final int corner;
+    private final List<Side> sides;
     private final List<FarToNear.Item<Piece>> boxes;
     private final Linework there;
     private final Linework outlines;
@@ -58,6 +63,7 @@ public final class AssembledJob {
             int corner, List<FarToNear.Item<Piece>> boxes, Linework there, Linework outlines, Rectangle2D extent) {
         this.corner = corner;
         this.boxes = boxes;
+        this.sides = sides(boxes);
         this.there = there;
         this.outlines = outlines;
         this.extent = extent;
@@ -145,8 +151,42 @@ public final class AssembledJob {
         return corner == beside ? corner : other;
     }
 
-    List<FarToNear.Item<Piece>> boxes() {
-        return boxes;
+    /**
+     * A side of a piece's wood that may be seen, laid bare by no other wood of the same piece.
+     *
+     * @param box the wood that it bounds, turned as it is seen
+     * @param axis the axis of the view that it is square to
+     */
+    record Side(Piece piece, Box box, int axis) {}
+
+    /** From far to near: whatever hides another comes after it. */
+    List<Side> sides() {
+        return sides;
+    }
+
+    private static List<Side> sides(List<FarToNear.Item<Piece>> boxes) {
+        List<Side> out = new ArrayList<>();
+        for (FarToNear.Item<Piece> item : boxes) {
+            for (int axis = 0; axis < 3; axis++) {
+                if (!isCovered(item, axis, boxes)) out.add(new Side(item.of(), item.box(), axis));
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    /** Whether other wood of the same piece lies against all of a side. */
+    private static boolean isCovered(FarToNear.Item<Piece> item, int axis, List<FarToNear.Item<Piece>> boxes) {
+        double at = axis == 2 ? item.box().max(axis) : item.box().min(axis);
+        List<Box> bare = List.of(item.box().with(axis, at - BEFORE, at + BEFORE));
+        for (FarToNear.Item<Piece> other : boxes) {
+            if (other == item || other.of() != item.of()) continue;
+            double touching = axis == 2 ? other.box().min(axis) : other.box().max(axis);
+            if (Math.abs(touching - at) > BEFORE / 2) continue;
+            Box against = other.box().with(axis, at - BEFORE, at + BEFORE);
+            bare = bare.stream().flatMap(b -> b.less(against, TOUCH).stream()).toList();
+            if (bare.isEmpty()) return true;
+        }
+        return false;
     }
 
     /** The edges of what is there. */

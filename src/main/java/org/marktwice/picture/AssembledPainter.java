@@ -32,7 +32,7 @@ public final class AssembledPainter {
     /** The usual size of text, pixels. */
     private static final float BODY = 13;
 
-    private static final int MOST_KEPT = 200;
+    private static final int MOST_KEPT = 600;
     /** Inside a cut it is darker than outside. */
     private static final Color INSIDE = new Color(0x2A, 0x1C, 0x10, 46);
 
@@ -60,7 +60,7 @@ public final class AssembledPainter {
         OUTLINED
     }
 
-    private record Inner(Board board, Surface surface, Box flat, int milliPxPerMm) {}
+    private record Inner(String board, Surface surface, Box flat, int milliPxPerMm) {}
 
     private final SurfacePainter surfaces;
     private final Map<Inner, BufferedImage> inner = new LinkedHashMap<>();
@@ -70,40 +70,39 @@ public final class AssembledPainter {
     }
 
     public void paint(
-            Graphics2D g,
-            AssembledJob job,
-            List<AssembledJob.Piece> pieces,
-            List<Pick> picks,
-            Rectangle2D area,
-            Palette palette) {
-        Graphics2D own = (Graphics2D) g.create();
-        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        for (FarToNear.Item<AssembledJob.Piece> item : job.boxes()) {
-            for (int axis = 0; axis < 3; axis++) side(own, job, item, axis, area, palette);
-        }
+            Graphics2D g, AssembledJob job, List<AssembledJob.Piece> pieces, Rectangle2D area, Palette palette) {
+        Graphics2D own = smooth(g);
+        for (AssembledJob.Side side : job.sides()) side(own, job, side, area, palette);
         edges(own, job, area);
         for (AssembledJob.Piece piece : pieces) {
             if (!piece.isThere()) outline(own, job, piece, area, palette);
         }
+        own.dispose();
+    }
+
+    /** Over the job, as through the wood, what is picked out. */
+    public void pick(Graphics2D g, AssembledJob job, List<Pick> picks, Rectangle2D area, Palette palette) {
+        Graphics2D own = smooth(g);
         picks.forEach(p -> pick(own, job, p, area, palette));
         own.dispose();
     }
 
-    private void side(
-            Graphics2D g,
-            AssembledJob job,
-            FarToNear.Item<AssembledJob.Piece> item,
-            int axis,
-            Rectangle2D area,
-            Palette palette) {
-        Placing placing = item.of().placing();
-        BoardPicture picture = item.of().picture();
+    private static Graphics2D smooth(Graphics2D g) {
+        Graphics2D own = (Graphics2D) g.create();
+        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        return own;
+    }
+
+    private void side(Graphics2D g, AssembledJob job, AssembledJob.Side side, Rectangle2D area, Palette palette) {
+        int axis = side.axis();
+        Placing placing = side.piece().placing();
+        BoardPicture picture = side.piece().picture();
         if (placing == null || picture == null) return;
         double pxPerMm = job.placed(area).getScaleX();
-        Shape polygon = job.placed(area).createTransformedShape(AssembledJob.side(item.box(), axis));
+        Shape polygon = job.placed(area).createTransformedShape(AssembledJob.side(side.box(), axis));
         Surface surface = placing.turn().looking(job.seen(axis));
-        Box onBoard = placing.toBoard(job.inJob(item.box()));
+        Box onBoard = placing.toBoard(job.inJob(side.box()));
         double at = surface.sign() > 0 ? onBoard.max(surface.axis()) : onBoard.min(surface.axis());
         double far = surface.sign() > 0 ? placing.board().size().along(surface.axis()) : 0;
         boolean outside = Math.abs(at - far) <= SURFACE;
@@ -129,7 +128,7 @@ public final class AssembledPainter {
 
     /** Wood laid bare: its figure in the plane of the cut. */
     private void inside(Graphics2D g, Board board, Surface surface, Box flat, double pxPerMm) {
-        Inner key = new Inner(board, surface, flat, (int) Math.round(1000 * pxPerMm));
+        Inner key = new Inner(board.id(), surface, flat, (int) Math.round(1000 * pxPerMm));
         BufferedImage image = inner.get(key);
         if (image == null) {
             if (inner.size() >= MOST_KEPT) inner.clear();

@@ -4,10 +4,13 @@ import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -27,6 +30,10 @@ import org.marktwice.view.Look.Style;
 final class AssembledPane extends JComponent {
     private static final long serialVersionUID = 1L;
     private static final int SIGN = 14;
+    /** Figures come one after the other: they are shown so many milliseconds later, together. */
+    private static final int SETTLING = 120;
+
+    private static final int MOST_FINER = 150;
 
     private final transient OutcomeModel model;
     private final transient List<AssembledJob.Piece> pieces;
@@ -34,14 +41,26 @@ final class AssembledPane extends JComponent {
     private transient AssembledJob job;
     private transient @Nullable Line chosen;
     private int corner;
+    /** How often a figure of the wood has become finer; counted from another thread. */
+    private final transient AtomicInteger finer = new AtomicInteger();
+
+    private transient @Nullable BufferedImage wood;
+    private transient @Nullable Painted painted;
+
+    private record Painted(int width, int height, int corner, boolean dark, int finer) {}
 
     AssembledPane(OutcomeModel model, FigureCache figures) {
         this.model = model;
         this.pieces = model.pieces();
         this.painter =
-                new AssembledPainter(new SurfacePainter(Figures.live(figures, this::repaint), Style.BODY.font()));
+                new AssembledPainter(new SurfacePainter(Figures.live(figures, this::becomesFiner), Style.BODY.font()));
         this.job = AssembledJob.of(pieces, 0);
         setName("assembled");
+    }
+
+    private void becomesFiner() {
+        // where more figures are needed than are kept, each new one drives out another: that must come to an end
+        if (finer.incrementAndGet() <= MOST_FINER) repaint(SETTLING);
     }
 
     int corner() {
@@ -51,6 +70,7 @@ final class AssembledPane extends JComponent {
     void walkTo(int next) {
         if (Math.floorMod(next, AssembledJob.CORNERS) == corner) return;
         corner = Math.floorMod(next, AssembledJob.CORNERS);
+        finer.set(0);
         job = AssembledJob.of(pieces, corner);
         repaint();
     }
@@ -71,13 +91,32 @@ final class AssembledPane extends JComponent {
         if (area.getWidth() <= 0 || area.getHeight() <= 0) return;
         Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         Line line = chosen;
-        painter.paint(g, job, pieces, line == null ? List.of() : model.picks(line), area, Look.palette());
+        g.drawImage(wood(g, area), 0, 0, getWidth(), getHeight(), null);
+        if (line != null) painter.pick(g, job, model.picks(line), area, Look.palette());
         for (Line one : model.lines()) {
             if (one.joint() != null && (one.verdict() == Verdict.WRONG || one.verdict() == Verdict.CLOSE)) {
                 sign(g, one, area);
             }
         }
         g.dispose();
+    }
+
+    /** The job without what is picked out; painted anew only when it looks otherwise, or its figure has become finer. */
+    private BufferedImage wood(Graphics2D g, Rectangle2D area) {
+        AffineTransform to = g.getTransform();
+        int w = Math.max(1, (int) Math.round(getWidth() * to.getScaleX()));
+        int h = Math.max(1, (int) Math.round(getHeight() * to.getScaleY()));
+        Painted now = new Painted(w, h, corner, Look.isDark(), finer.get());
+        BufferedImage known = wood;
+        if (known != null && now.equals(painted)) return known;
+        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D on = Look.smooth(image.createGraphics());
+        on.scale((double) w / getWidth(), (double) h / getHeight());
+        painter.paint(on, job, pieces, area, Look.palette());
+        on.dispose();
+        wood = image;
+        painted = now;
+        return image;
     }
 
     private void sign(Graphics2D g, Line line, Rectangle2D area) {

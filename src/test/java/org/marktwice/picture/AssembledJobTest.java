@@ -125,8 +125,7 @@ class AssembledJobTest {
         try (FigureCache cache = new FigureCache()) {
             SurfacePainter surfaces =
                     new SurfacePainter(Figures.exact(cache), new Font(Font.SANS_SERIF, Font.PLAIN, 13));
-            new AssembledPainter(surfaces)
-                    .paint(g, AssembledJob.of(pieces, corner), pieces, List.of(), AREA, Palette.LIGHT);
+            new AssembledPainter(surfaces).paint(g, AssembledJob.of(pieces, corner), pieces, AREA, Palette.LIGHT);
         }
         g.dispose();
         return image;
