@@ -23,6 +23,7 @@ import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.rulebook.WorkedAttempt;
+import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 import org.marktwice.timber.Board;
@@ -93,7 +94,8 @@ public class JudgingBenchmark {
                 s.level(),
                 s.brief(),
                 List.of(Stage.values()),
-                s.practice(),
+                // whatever the knots: every board is to be set out
+                s.practice().with(new Practice.KnotMargin(0, 0)),
                 s.drawing(),
                 s.boards(),
                 s.digest());
