@@ -78,7 +78,8 @@ final class JointSizes {
         int looking = end(overlap);
         Box half = cuts(in).get(0);
         add(across, half, looking, half);
-        add(across, in.box(), looking, in.box());
+        // of wood that stands on edge only as much as the two share
+        add(across, overlap, looking, overlap);
     }
 
     private void bridle(Box overlap) {
