@@ -186,7 +186,7 @@ class DryFitAtTheWindowTest {
         }
         assertThat(struckOnB()).isEqualTo(5);
 
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_Y);
         assertThat(at.title()).isEqualTo("Porch shelf: dry fit");
         assertThat(figure("fit-joint-left-housing")).isEqualTo(TOO_TIGHT);
         at.key(KeyEvent.VK_DOWN);
@@ -206,7 +206,7 @@ class DryFitAtTheWindowTest {
         strike("202");
         stockOn("face edge");
         strike("220");
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_Y);
         assertThat(figure("fit-joint-left-housing")).startsWith("sound, Shelf – Left upright");
         assertThat(at.text("fit-sum")).startsWith("It goes together");
     }
@@ -232,7 +232,7 @@ class DryFitAtTheWindowTest {
     @Test
     void inAnExaminationItIsNotShown() {
         begin(Practice.Guidance.EXAMINATION);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_Y);
         assertThat(at.title()).isEqualTo("Porch shelf");
         assertThat(at.showing("tool-dry-fit")).isFalse();
     }
@@ -240,7 +240,7 @@ class DryFitAtTheWindowTest {
     @Test
     void whatIsMissingIsSaid() {
         begin(Practice.Guidance.AT_HAND_IN);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_Y);
         assertThat(at.text("fit-sum")).isEqualTo("1 of 2 joints can be put together.");
         assertThat(at.readable())
                 .anyMatch(t -> t.startsWith("Left upright, board B: still to be struck, where it is cut to length")

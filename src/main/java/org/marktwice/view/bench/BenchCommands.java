@@ -98,7 +98,7 @@ public final class BenchCommands {
     public static final Command JOB =
             bench("job", "The job", "F5", "See the job as it would come out with the choices made so far");
     public static final Command DRY_FIT = bench(
-            "dry-fit", "Dry fit", "F9", "Put the job together dry, from the boards cut to the lines that are on them");
+            "dry-fit", "Dry fit", "Y", "Put the job together dry, from the boards cut to the lines that are on them");
     public static final Command REPORT = bench("report", "Board in words", "F2", "Read the board as text");
     public static final Command MENU =
             bench("menu", "What can be done here", "shift F10", "Open the menu at the pointer");
