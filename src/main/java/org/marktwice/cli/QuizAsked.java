@@ -21,6 +21,10 @@ final class QuizAsked {
     @Option(names = "--level", paramLabel = "L", description = "1 to 3, of every question (default: 2)")
     private int level = 2;
 
+    int questions() {
+        return questions;
+    }
+
     long seed() {
         return seed;
     }

@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "",
-            "The sheet bears the seed, by which \"quiz mark\" marks it, and no date. An old file of that name is replaced.",
+            "A sheet has 100 questions at most. It bears the seed, by which \"quiz mark\" marks it, and no date. An old file of that name is replaced.",
             "",
             "Exit 0: made. 2: wrong use, or a file can't be written.",
             "",
@@ -43,6 +43,9 @@ import picocli.CommandLine.Option;
             "With --out it writes: seed, level, questions (how many), file, answers (their file), paper, pages, answerPages"
         })
 final class QuizMakeCommand implements Callable<Integer> {
+    /** More pictures than these have would not fit into a small machine's memory. */
+    private static final int MOST_ON_PAPER = 100;
+
     private final Console console;
 
     @CommandLine.Spec
@@ -83,6 +86,9 @@ final class QuizMakeCommand implements Callable<Integer> {
             if (paper != null) throw QuizAsked.wrong(own, "--paper: expected --out as well");
         } else {
             SheetFile.check(sheet);
+            if (asked.questions() > MOST_ON_PAPER) {
+                throw QuizAsked.wrong(own, "--questions: expected at most " + MOST_ON_PAPER + " on a sheet");
+            }
             if (answers != null) SheetFile.check(answers);
             if (answers != null
                     && answers.toAbsolutePath()

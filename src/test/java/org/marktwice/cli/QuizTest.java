@@ -157,6 +157,7 @@ class QuizTest {
                 "quiz make --seed 1 --questions 0|--questions: expected a whole number from 1 to 500",
                 "quiz make --seed 1 --questions 3 --level 4|--level: expected 1, 2 or 3",
                 "quiz make --seed 1 --questions 3 --out sheet.doc|expected a name that ends in .pdf, .svg or .png",
+                "quiz make --seed 1 --questions 101 --out sheet.pdf|--questions: expected at most 100 on a sheet",
                 "quiz make --seed 1 --questions 3 --answers a.pdf|--answers: expected --out as well",
                 "quiz make --seed 1 --questions 3 --paper letter|--paper: expected --out as well",
                 "quiz make --seed 1 --questions 3 --out a.pdf --answers ./a.pdf|--answers: expected another file than --out",
