@@ -33,7 +33,7 @@ public final class WindowCommands {
             "practice",
             Place.WINDOW,
             "The workshop's practice",
-            "F9",
+            "F12",
             "Show by what the work is judged here: every setting, what is usual, where authorities differ");
 
     public static final List<Command> ALL =

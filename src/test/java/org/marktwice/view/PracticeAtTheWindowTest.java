@@ -41,17 +41,17 @@ class PracticeAtTheWindowTest {
 
     @Test
     void byKeys() {
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_F12);
         readAndClosed("Peg rail", "as usual");
         at.key(KeyEvent.VK_ENTER);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_F12);
         readAndClosed("Peg rail", "as usual");
         assertThat(at.title()).isEqualTo("Peg rail");
         at.ctrl(KeyEvent.VK_ENTER);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_F12);
         readAndClosed("Peg rail", "as usual");
         at.ctrl(KeyEvent.VK_K);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_F12);
         readAndClosed("Peg rail", "as usual");
         assertThat(at.title()).isEqualTo("Peg rail: mark sheet");
     }
@@ -73,10 +73,10 @@ class PracticeAtTheWindowTest {
     @Test
     void atTheTeachersDeskItIsOfTheExerciseBeingSet() {
         at.ctrl(KeyEvent.VK_T);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_F12);
         assertThat(at.showing(PAGE)).as("no exercise is showing").isFalse();
         at.ctrl(KeyEvent.VK_N);
-        at.key(KeyEvent.VK_F9);
+        at.key(KeyEvent.VK_F12);
         readAndClosed("This exercise", "as usual");
     }
 }
