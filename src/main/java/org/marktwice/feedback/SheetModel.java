@@ -330,7 +330,7 @@ public final class SheetModel {
                 entry,
                 boardOf(finding),
                 texts.title(),
-                finding.verdict() == Verdict.SOUND && isCount(finding) ? "" : figure(finding.measured()),
+                isBareCount(finding.measured()) ? "" : figure(finding.measured()),
                 Texts.says(finding, scenario()),
                 texts.why(),
                 Texts.instead(finding, scenario()),
@@ -364,9 +364,11 @@ public final class SheetModel {
                 .orElse("not named");
     }
 
-    /** A count that is as it should be tells nothing that the verdict doesn't. */
-    private static boolean isCount(Finding finding) {
-        return finding.measured() != null && finding.measured().unit().equals("count");
+    /** A count tells nothing by itself unless it is beyond a limit: the sentence says what was counted. */
+    private static boolean isBareCount(Finding.@Nullable Measured measured) {
+        return measured != null
+                && measured.unit().equals("count")
+                && (measured.limit() == 0 || measured.value() <= measured.limit());
     }
 
     /** A knot's name in a sentence: {@code knot 2}. */

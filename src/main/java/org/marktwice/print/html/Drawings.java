@@ -1,6 +1,7 @@
 package org.marktwice.print.html;
 
 import java.awt.Dimension;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -33,26 +34,29 @@ final class Drawings {
             "font-style",
             "xml:space");
 
-    /** A path of more letters than this is in the file once: a pencil stroke lies on a board in step after step. */
+    /** What takes more letters than this is in the file once: a pencil stroke lies on a board in step after step. */
     private static final int SHARED = 120;
 
+    private static final Pattern CLIP = Pattern.compile("url\\(#([^)]*)\\)");
     private static final Pattern FIGURE = Pattern.compile("-?\\d+\\.\\d{3,}");
 
     private final SharedImages images = new SharedImages();
     private final Map<Object, String> ids = new LinkedHashMap<>();
     private final StringBuilder symbols = new StringBuilder();
-    /** Paths long enough to be worth being shared, by what they are. */
-    private final Map<String, String> paths = new LinkedHashMap<>();
+    /** What is in the file once, by what it is: paths, clips, and groups as they lie in drawing after drawing. */
+    private final Map<String, String> shared = new LinkedHashMap<>();
+    /** The clips of the drawing in hand, by Batik's names for them. */
+    private final Map<String, String> clips = new HashMap<>();
 
     /** All symbols, and the images that they refer to. */
     String shelf() {
-        StringBuilder shared = new StringBuilder();
-        paths.forEach((d, id) -> shared.append("<path id=\"")
-                .append(id)
-                .append("\" d=\"")
-                .append(d)
-                .append("\"/>\n"));
-        return images.elements() + shared + symbols;
+        StringBuilder all = new StringBuilder(images.elements());
+        shared.forEach((what, id) -> {
+            int name = what.indexOf(' ') < 0 ? what.indexOf('>') : Math.min(what.indexOf(' '), what.indexOf('>'));
+            all.append(what, 0, name).append(" id=\"").append(id).append('"');
+            all.append(what.substring(name)).append('\n');
+        });
+        return all.append(symbols).toString();
     }
 
     /**
@@ -72,8 +76,9 @@ final class Drawings {
                 id,
                 drawing.width(),
                 drawing.height()));
+        clips.clear();
         for (Node child = drawn(id, drawing).getFirstChild(); child != null; child = child.getNextSibling()) {
-            write(child);
+            for (Node in = child.getFirstChild(); in != null; in = in.getNextSibling()) layer(in);
         }
         symbols.append("</g></symbol>\n");
         return id;
@@ -108,35 +113,61 @@ final class Drawings {
         }
     }
 
-    private void write(Node node) {
-        if (node.getNodeType() == Node.TEXT_NODE) {
-            symbols.append(Markup.escaped(node.getNodeValue()));
-        }
+    /** One of the groups that a drawing consists of, or its clips. */
+    private void layer(Node node) {
         if (!(node instanceof Element element)) return;
-        if (!element.hasChildNodes() && Set.of("g", "defs").contains(element.getTagName())) return;
-        String d = shortened(element.getAttribute("d"));
-        boolean shared = element.getTagName().equals("path") && d.length() > SHARED;
-        String tag = shared ? "use" : element.getTagName();
-        symbols.append('<').append(tag);
+        if (element.getTagName().equals("defs")) {
+            for (Node clip = node.getFirstChild(); clip != null; clip = clip.getNextSibling()) {
+                if (clip instanceof Element e && e.getTagName().equals("clipPath"))
+                    clips.put(e.getAttribute("id"), once("c", written(e)));
+            }
+            return;
+        }
+        String group = written(element);
+        symbols.append(group.length() > SHARED ? "<use href=\"#" + once("g", group) + "\"></use>" : group);
+    }
+
+    private String once(String kind, String what) {
+        return shared.computeIfAbsent(what, w -> kind + (shared.size() + 1));
+    }
+
+    private String written(Node node) {
+        if (node.getNodeType() == Node.TEXT_NODE) return Markup.escaped(node.getNodeValue());
+        if (!(node instanceof Element element)) return "";
+        String tag = element.getTagName();
+        if (!element.hasChildNodes() && tag.equals("g")) return "";
+        StringBuilder out = new StringBuilder();
+        String d = tag.equals("path") ? PathText.shortened(element.getAttribute("d")) : "";
+        if (tag.equals("path") && d.length() > SHARED) {
+            String id = once("p", "<path d=\"" + d + "\"></path>");
+            out.append("<use href=\"#").append(id).append('"');
+            attributes(element, "d", out);
+            return out.append("></use>").toString();
+        }
+        out.append('<').append(tag);
+        attributes(element, "id", out);
+        out.append('>');
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling())
+            out.append(written(child));
+        return out.append("</").append(tag).append('>').toString();
+    }
+
+    private void attributes(Element element, String besides, StringBuilder out) {
         NamedNodeMap attributes = element.getAttributes();
-        for (int i = 0; i < attributes.getLength(); i++) attribute((Attr) attributes.item(i), shared);
-        if (shared) write("href", "#" + paths.computeIfAbsent(d, x -> "p" + (paths.size() + 1)));
-        symbols.append('>');
-        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) write(child);
-        symbols.append("</").append(tag).append('>');
+        for (int i = 0; i < attributes.getLength(); i++) {
+            Attr a = (Attr) attributes.item(i);
+            if (LEFT_OUT.contains(a.getName()) || a.getName().equals(besides)) continue;
+            out.append(' ').append(a.getName()).append("=\"");
+            out.append(Markup.escaped(value(a))).append('"');
+        }
     }
 
-    private void attribute(Attr a, boolean shared) {
-        if (LEFT_OUT.contains(a.getName()) || (shared && a.getName().equals("d"))) return;
-        write(a.getName(), a.getName().equals("transform") ? a.getValue() : shortened(Inks.spelled(a.getValue())));
-    }
-
-    private void write(String attribute, String value) {
-        symbols.append(' ')
-                .append(attribute)
-                .append("=\"")
-                .append(Markup.escaped(value))
-                .append('"');
+    private String value(Attr attribute) {
+        if (attribute.getName().equals("transform")) return attribute.getValue();
+        if (attribute.getName().equals("d")) return PathText.shortened(attribute.getValue());
+        Matcher clip = CLIP.matcher(attribute.getValue());
+        if (clip.matches()) return "url(#" + clips.getOrDefault(clip.group(1), clip.group(1)) + ")";
+        return shortened(Inks.spelled(attribute.getValue()));
     }
 
     /** Figures to a hundredth: finer isn't seen. A map keeps its places, for it is multiplied by lengths. */

@@ -165,15 +165,15 @@ final class StepsPart {
         page.element("span", line.word(), "class", "word").text(" ").element("strong", line.title());
         if (!line.figure().isEmpty()) page.text(" ").element("span", line.figure(), "class", "figure");
         page.close();
-        page.open("p").text(line.says() + " ");
-        page.open("a", "href", "#finding-" + numbers.get(line)).text("On the mark sheet");
-        page.element("span", ": " + line.title(), "class", "unseen").close().close();
+        page.element("p", line.says());
         if (!line.instead().isEmpty()) {
             page.open("p")
                     .element("span", "Better ", "class", "label")
                     .text(line.instead())
                     .close();
         }
+        page.open("p").open("a", "href", "#finding-" + numbers.get(line)).text("On the mark sheet");
+        page.element("span", ": " + line.title(), "class", "unseen").close().close();
         page.close();
     }
 }
