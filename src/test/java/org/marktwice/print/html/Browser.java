@@ -254,6 +254,8 @@ final class Browser implements AutoCloseable {
 
     @Override
     public void close() throws Exception {
+        // they write into the profile as long as they live
+        List<ProcessHandle> helpers = process.descendants().toList();
         try {
             session = "";
             ask("Browser.close", Map.<String, Object>of());
@@ -261,6 +263,10 @@ final class Browser implements AutoCloseable {
             process.destroy();
         }
         if (!process.waitFor(20, TimeUnit.SECONDS)) process.destroyForcibly().waitFor();
+        for (ProcessHandle helper : helpers) {
+            helper.destroyForcibly();
+            helper.onExit().get(PATIENCE_S, TimeUnit.SECONDS);
+        }
     }
 
     /** Messages come in pieces; each whole one is an answer or an event. */
