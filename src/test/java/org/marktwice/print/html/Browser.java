@@ -153,6 +153,12 @@ final class Browser implements AutoCloseable {
         return value == null ? JSON.nullNode() : value;
     }
 
+    /** Waits until an expression holds: for what a page does once it has come to it. */
+    void until(String expression) throws Exception {
+        evaluate("new Promise(done => { const look = () => (" + expression
+                + ") ? done() : setTimeout(look, 20); look(); })");
+    }
+
     String text(String selector) throws Exception {
         return evaluate("document.querySelector('" + selector + "').textContent")
                 .asText();

@@ -165,14 +165,10 @@ class ReplayInBrowserTest {
         browser.click("#finding-on");
         assertThat(now()).isEqualTo(replayed.steps().nextDeciding(0, true).orElseThrow());
         browser.click(".finding.wrong a");
-        assertThat(now())
-                .isEqualTo(replayed.sheet()
-                        .groups()
-                        .get(0)
-                        .lines()
-                        .get(0)
-                        .finding()
-                        .step());
+        int decided = Objects.requireNonNull(
+                replayed.sheet().groups().get(0).lines().get(0).finding().step());
+        browser.until("document.querySelector(\"#step-" + decided + "\").matches(\".now\")");
+        assertThat(now()).isEqualTo(decided);
     }
 
     @Test
@@ -181,8 +177,7 @@ class ReplayInBrowserTest {
         browser.evaluate("document.getElementById(\"at\").focus()");
         browser.key(" ", SPACE, false);
         assertThat(browser.text("#play")).isEqualTo("Pause");
-        browser.evaluate("new Promise(done => { const look = () => document.querySelector(\".step:last-child\")"
-                + ".matches(\".now\") ? done() : setTimeout(look, 20); look(); })");
+        browser.until("document.querySelector(\".step:last-child\").matches(\".now\")");
         assertThat(browser.text("#play")).isEqualTo("Play");
         assertThat(now()).isEqualTo(last());
     }
