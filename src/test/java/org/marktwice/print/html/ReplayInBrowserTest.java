@@ -50,11 +50,16 @@ class ReplayInBrowserTest {
         assumeTrue(program.isPresent(), "skipped: no Chromium on this machine, so the page is not opened in a browser");
         replayed = Sample.replayed("porch-shelf", "flawed");
         page = Sample.page(folder, replayed);
+        browser = started(program.get());
+    }
+
+    private static Browser started(Path program) throws Exception {
         try {
-            browser = Browser.open(program.get(), folder.resolve("profile"));
+            return Browser.open(program, folder.resolve("profile"));
         } catch (IOException | ExecutionException | TimeoutException e) {
             // half installed, perhaps: no fault of the page
-            abort("skipped: " + program.get() + " doesn't start on this machine: " + e.getMessage());
+            abort("skipped: " + program + " doesn't start on this machine: " + e.getMessage());
+            throw e;
         }
     }
 
