@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.joml.Vector3dc;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.PartStuff;
 import org.marktwice.scenario.Draft;
@@ -62,165 +64,95 @@ final class BoardEdits {
     }
 
     static Board named(Board board, String letter) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                letter,
-                f.species(),
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                f.pith(),
-                f.ringWidth(),
-                f.knots(),
-                f.shape());
+        return changed(board, f -> f.id = letter);
     }
 
     static Board of(Board board, Species species) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                species,
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                f.pith(),
-                f.ringWidth(),
-                f.knots(),
-                f.shape());
+        return changed(board, f -> f.species = species);
     }
 
     static Board sized(Board board, Size size) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                size,
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                f.pith(),
-                f.ringWidth(),
-                f.knots(),
-                f.shape());
+        return changed(board, f -> f.size = size);
     }
 
     /** @param planedAt percent; and what it is now */
     static Board dried(Board board, double planedAt, double moisture) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                f.size(),
-                planedAt,
-                moisture,
-                f.dressed(),
-                f.pith(),
-                f.ringWidth(),
-                f.knots(),
-                f.shape());
+        return changed(board, f -> {
+            f.planedAt = planedAt;
+            f.moisture = moisture;
+        });
     }
 
     static Board dressed(Board board, Set<Surface> dressed) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                dressed,
-                f.pith(),
-                f.ringWidth(),
-                f.knots(),
-                f.shape());
+        return changed(board, f -> f.dressed = dressed);
     }
 
     /** The knots grow out of the pith, and go with it. */
     static Board pith(Board board, Pith pith) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                pith,
-                f.ringWidth(),
-                f.knots(),
-                f.shape());
+        return changed(board, f -> f.pith = pith);
     }
 
     static Board ringed(Board board, double ringWidth) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                f.pith(),
-                ringWidth,
-                f.knots(),
-                f.shape());
+        return changed(board, f -> f.ringWidth = ringWidth);
     }
 
     static Board knotted(Board board, List<Knot> knots) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                f.pith(),
-                f.ringWidth(),
-                knots,
-                f.shape());
+        return changed(board, f -> f.knots = knots);
     }
 
     static Board shaped(Board board, Shape shape) {
-        Board.Facts f = board.facts();
-        return facts(
-                f,
-                f.id(),
-                f.species(),
-                f.size(),
-                f.planedAt(),
-                f.moisture(),
-                f.dressed(),
-                f.pith(),
-                f.ringWidth(),
-                f.knots(),
-                shape);
+        return changed(board, f -> f.shape = shape);
     }
 
-    private static Board facts(
-            Board.Facts f,
-            String id,
-            @org.jspecify.annotations.Nullable Species species,
-            Size size,
-            double planedAt,
-            double moisture,
-            Set<Surface> dressed,
-            @org.jspecify.annotations.Nullable Pith pith,
-            double ringWidth,
-            List<Knot> knots,
-            Shape shape) {
-        return Board.of(new Board.Facts(
-                id, f.stuff(), species, size, planedAt, moisture, dressed, pith, ringWidth, knots, shape, f.seed()));
+    private static Board changed(Board board, Consumer<Changing> change) {
+        Changing facts = new Changing(board.facts());
+        change.accept(facts);
+        return facts.board();
+    }
+
+    /** A board's facts while one of them is being changed. */
+    private static final class Changing {
+        private final Board.Facts before;
+        private String id;
+        private @Nullable Species species;
+        private Size size;
+        private double planedAt;
+        private double moisture;
+        private Set<Surface> dressed;
+        private @Nullable Pith pith;
+        private double ringWidth;
+        private List<Knot> knots;
+        private Shape shape;
+
+        Changing(Board.Facts f) {
+            before = f;
+            id = f.id();
+            species = f.species();
+            size = f.size();
+            planedAt = f.planedAt();
+            moisture = f.moisture();
+            dressed = f.dressed();
+            pith = f.pith();
+            ringWidth = f.ringWidth();
+            knots = f.knots();
+            shape = f.shape();
+        }
+
+        Board board() {
+            return Board.of(new Board.Facts(
+                    id,
+                    before.stuff(),
+                    species,
+                    size,
+                    planedAt,
+                    moisture,
+                    dressed,
+                    pith,
+                    ringWidth,
+                    knots,
+                    shape,
+                    before.seed()));
+        }
     }
 
     /**
