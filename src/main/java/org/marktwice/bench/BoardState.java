@@ -50,10 +50,10 @@ public record BoardState(
     }
 
     public BoardState {
-        marks = List.copyOf(marks);
-        tests = List.copyOf(tests);
-        measurements = List.copyOf(measurements);
-        struck = List.copyOf(struck);
+        marks = Growing.of(marks);
+        tests = Growing.of(tests);
+        measurements = Growing.of(measurements);
+        struck = Growing.of(struck);
     }
 
     public static BoardState fresh(Board board) {

@@ -1,6 +1,5 @@
 package org.marktwice.bench;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -95,9 +94,7 @@ final class Effects {
                 .orElseThrow();
     }
 
-    private static <T> List<T> and(List<? extends T> list, T last) {
-        List<T> more = new ArrayList<>(list);
-        more.add(last);
-        return more;
+    private static <T> List<T> and(List<T> list, T last) {
+        return Growing.of(list).and(last);
     }
 }
