@@ -57,7 +57,7 @@ final class QuizTakeCommand implements Callable<Integer> {
             names = "--questions",
             paramLabel = "N",
             description = "ask so many, due or not, the shakiest first (default: what is due)")
-    private int questions;
+    private @Nullable Integer questions;
 
     private int right;
     private int asked;
@@ -69,7 +69,8 @@ final class QuizTakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FileRefused {
-        if (questions < 0 || questions > 100) {
+        Integer many = questions;
+        if (many != null && (many < 1 || many > 100)) {
             throw QuizAsked.wrong(Objects.requireNonNull(spec), "--questions: expected a whole number from 1 to 100");
         }
         LearnerFolder folder = LearnerFolder.ofThisUser();
@@ -82,7 +83,8 @@ final class QuizTakeCommand implements Callable<Integer> {
             read.notices().forEach(console::complain);
             learning = Learning.of(read, Spacing.WEEKLY);
         }
-        return take(learning, file, clock);
+        List<Kind> kinds = many == null ? learning.due(OffsetDateTime.now(clock).toLocalDate()) : learning.more(many);
+        return take(kinds, learning, file, clock);
     }
 
     private String who(LearnerFolder folder) {
@@ -90,26 +92,36 @@ final class QuizTakeCommand implements Callable<Integer> {
         return named.isBlank() ? "unnamed" : named.strip();
     }
 
-    private int take(Learning begun, Path file, Clock clock) throws FileRefused {
+    private int take(List<Kind> kinds, Learning begun, Path file, Clock clock) throws FileRefused {
         BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
         Learning learning = begun;
-        List<Kind> kinds = questions > 0
-                ? learning.more(questions)
-                : learning.due(OffsetDateTime.now(clock).toLocalDate());
-        if (kinds.isEmpty()) console.line("Nothing is due today. --questions 5 asks some all the same.");
+        if (kinds.isEmpty()) {
+            console.line("Nothing is due today. --questions 5 asks some all the same.");
+            return Exit.DONE;
+        }
+        console.line(
+                Text.wrapped(
+                        "",
+                        Text.count(kinds.size(), "question", "questions")
+                                + ". Answer by letter or number, with a ? after it where you are not sure; an empty line leaves."));
+        console.line("");
         for (Kind kind : kinds) {
             Question question = learning.question(kind);
-            Optional<QuizFile.Answer> answer = ask(question, lines, clock);
+            Optional<QuizFile.Answer> answer = ask(question, kinds.size(), lines, clock);
             if (answer.isEmpty()) break;
             QuizJournal.append(file, learning.learner(), answer.get());
             learning = learning.after(answer.get());
+            long days = learning.daysUntil(kind, OffsetDateTime.now(clock).toLocalDate());
+            console.line("   again  " + (days <= 1 ? "tomorrow" : "in " + days + " days") + ", with another board");
+            console.line("");
         }
-        if (asked > 0) console.line(right + " of " + asked + " right.");
+        console.line((asked == 0 ? "Nothing answered." : right + " of " + asked + " right.")
+                + (asked < kinds.size() ? " The rest waits." : ""));
         return right < asked ? Exit.NO : Exit.DONE;
     }
 
-    private Optional<QuizFile.Answer> ask(Question question, BufferedReader lines, Clock clock) {
-        QuizText.ask(console, String.valueOf(asked + 1), question);
+    private Optional<QuizFile.Answer> ask(Question question, int of, BufferedReader lines, Clock clock) {
+        QuizText.ask(console, asked + 1 + " of " + of, question);
         while (true) {
             console.out().print("> ");
             console.out().flush();
@@ -146,12 +158,13 @@ final class QuizTakeCommand implements Callable<Integer> {
                 heard.right() ? "" : heard.offer().map(o -> " " + o.because()).orElse("");
         console.line(Text.wrapped("   ", (heard.right() ? "✓ Right." : "✕ Not so." + because)));
         QuizText.reason(console, question);
-        console.line("");
     }
 
-    private static String line(BufferedReader lines) {
+    /** An empty one where nothing more comes. */
+    private String line(BufferedReader lines) {
         try {
             String line = lines.readLine();
+            if (line == null) console.line("");
             return line == null ? "" : line;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.marktwice.drawing.Drawing;
+import org.marktwice.scenario.Grown;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
@@ -64,7 +65,9 @@ public final class ScenarioFile {
                 stages,
                 set,
                 drawing,
-                stock.isPresent() ? StockReader.boards(stock.get(), drawing, set, id) : boards(in.need("boards"), id),
+                stock.isPresent()
+                        ? new Grown(() -> StockReader.boards(stock.get(), drawing, set, id))
+                        : boards(in.need("boards"), id),
                 stock,
                 minutes(in.get("minutes")),
                 Bytes.digest(bytes));

@@ -154,26 +154,40 @@ final class KnotFouls implements Maker {
         List<Turn> turns = Turn.in(part, false);
         for (int tries = 0; tries < 400; tries++) {
             Board board = boards.next();
+            List<KnotReach> reaches =
+                    board.knots().stream().map(k -> reach(k, board)).toList();
             int first = chance.whole(0, 3);
             for (int i = 0; i < turns.size(); i++) {
                 Turn turn = turns.get((first + i) % turns.size());
                 Placing placing = new Placing(drawing, part, board, turn, Trim.ALL_OFF_END_2);
-                Optional<Case> one = in(placing, tries < 8 ? wanted : null);
+                Optional<Case> one = in(placing, reaches, tries < 8 ? wanted : null);
                 if (one.isPresent()) return one.get();
             }
         }
         throw new IllegalStateException("four hundred boards without a knot near a cut");
     }
 
-    /** A knot that lies so to the cut nearest to it; null wants any that it is plain of. */
-    private static Optional<Case> in(Placing placing, @Nullable Lies wanted) {
+    /**
+     * A knot that lies so to the cut nearest to it.
+     *
+     * @param reaches of the board's knots, in their order
+     * @param wanted null for any way that it lies beyond doubt
+     */
+    private static Optional<Case> in(Placing placing, List<KnotReach> reaches, @Nullable Lies wanted) {
         Board board = placing.board();
         List<Cut> cuts = placing.cuts();
-        for (Knot knot : board.knots()) {
-            KnotReach reach = reach(knot, board);
+        for (int i = 0; i < reaches.size(); i++) {
+            Knot knot = board.knots().get(i);
+            KnotReach reach = reaches.get(i);
             Cut nearest = cuts.get(0);
-            for (Cut cut : cuts) if (gap(reach, cut) < gap(reach, nearest)) nearest = cut;
-            if (gap(reach, nearest) > margin(knot) + 30) continue;
+            double least = Double.POSITIVE_INFINITY;
+            for (Cut cut : cuts) {
+                double gap = gap(reach, cut);
+                if (gap >= least) continue;
+                least = gap;
+                nearest = cut;
+            }
+            if (least > margin(knot) + 30) continue;
             Optional<Lies> lies = lies(reach, margin(knot), nearest);
             if (lies.isEmpty() || wanted != null && lies.get() != wanted) continue;
             KnotBody body = KnotBody.of(knot, board.facts());

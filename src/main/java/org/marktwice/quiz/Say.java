@@ -15,9 +15,12 @@ final class Say {
 
     /** As few places as tell it to a hundredth. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        String plain = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-        return plain.equals("-0") ? "0" : plain;
+        long hundredths = Math.round(Math.abs(value) * 100);
+        String sign = value < 0 && hundredths > 0 ? "-" : "";
+        long rest = hundredths % 100;
+        if (rest == 0) return sign + hundredths / 100;
+        String decimals = rest % 10 == 0 ? String.valueOf(rest / 10) : (rest < 10 ? "0" : "") + rest;
+        return sign + hundredths / 100 + "." + decimals;
     }
 
     static String mm(double value) {

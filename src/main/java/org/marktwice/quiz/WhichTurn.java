@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.Part;
@@ -177,19 +177,37 @@ final class WhichTurn implements Maker {
 
     /** Whether every knot keeps its margin; empty where it is nearer to it than {@link KnotFouls#GUARD}, either way. */
     static Optional<Boolean> clear(Placing placing) {
-        boolean sure = true;
-        for (Knot knot : placing.board().knots()) {
-            KnotReach reach = KnotFouls.reach(knot, placing.board());
-            double margin = KnotFouls.margin(knot);
-            for (Cut cut : placing.cuts()) {
-                for (Box box : cut.boxes()) {
-                    if (reach.gap(box) >= margin + KnotFouls.GUARD) continue;
-                    if (reach.reaches(box) <= margin - KnotFouls.GUARD) return Optional.of(false);
-                    sure = false;
-                }
+        return new Knots(placing.board()).clear(placing);
+    }
+
+    /** A board's knots, looked at once for all turns. */
+    private static final class Knots {
+        private final List<KnotReach> reaches = new ArrayList<>();
+        private final List<Double> margins = new ArrayList<>();
+
+        Knots(Board board) {
+            for (Knot knot : board.knots()) {
+                reaches.add(KnotFouls.reach(knot, board));
+                margins.add(KnotFouls.margin(knot));
             }
         }
-        return sure ? Optional.of(true) : Optional.empty();
+
+        Optional<Boolean> clear(Placing placing) {
+            boolean sure = true;
+            List<Cut> cuts = placing.cuts();
+            for (int i = 0; i < reaches.size(); i++) {
+                KnotReach reach = reaches.get(i);
+                double margin = margins.get(i);
+                for (Cut cut : cuts) {
+                    for (Box box : cut.boxes()) {
+                        if (reach.gap(box) >= margin + KnotFouls.GUARD) continue;
+                        if (reach.reaches(box) <= margin - KnotFouls.GUARD) return Optional.of(false);
+                        sure = false;
+                    }
+                }
+            }
+            return sure ? Optional.of(true) : Optional.empty();
+        }
     }
 
     /** @param wanted which of the four answers is looked for first */
@@ -199,14 +217,15 @@ final class WhichTurn implements Maker {
         List<Turn> turns = Turn.in(part, false);
         for (int tries = 0; tries < 400; tries++) {
             Board board = boards.next();
-            Map<Turn, Optional<Boolean>> clear = new HashMap<>();
+            Knots knots = new Knots(board);
+            Map<Turn, Optional<Boolean>> known = new HashMap<>();
+            Function<Turn, Optional<Boolean>> clear = turn -> known.computeIfAbsent(
+                    turn, t -> knots.clear(new Placing(drawing, part, board, t, Trim.ALL_OFF_END_2)));
             for (Turn turn : turns) {
-                clear.put(turn, clear(new Placing(drawing, part, board, turn, Trim.ALL_OFF_END_2)));
-            }
-            for (Turn turn : turns) {
-                Optional<Boolean> ends = Objects.requireNonNull(clear.get(endForEnd(turn)));
-                Optional<Boolean> faces = Objects.requireNonNull(clear.get(faceOver(turn)));
-                if (Objects.requireNonNull(clear.get(turn)).orElse(true) || ends.isEmpty() || faces.isEmpty()) continue;
+                if (clear.apply(turn).orElse(true)) continue;
+                Optional<Boolean> ends = clear.apply(endForEnd(turn));
+                Optional<Boolean> faces = clear.apply(faceOver(turn));
+                if (ends.isEmpty() || faces.isEmpty()) continue;
                 Placing placing = new Placing(drawing, part, board, turn, Trim.ALL_OFF_END_2);
                 Case one = new Case(placing, ends.get(), faces.get());
                 if ((ends.get() ? 1 : 0) + (faces.get() ? 2 : 0) == wanted) return one;

@@ -1,6 +1,7 @@
 package org.marktwice.scenario;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.marktwice.drawing.Drawing;
@@ -35,7 +36,7 @@ public record Scenario(
 
     public Scenario {
         stages = List.copyOf(stages);
-        boards = List.copyOf(boards);
+        if (!(boards instanceof Grown)) boards = List.copyOf(boards);
     }
 
     /** With boards given one by one. */
@@ -79,5 +80,11 @@ public record Scenario(
 
     public boolean grants(Practice.Aid aid) {
         return practice.aids().contains(aid);
+    }
+
+    /** Its boards need not be grown for a place in a table. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, title, drawing, digest);
     }
 }

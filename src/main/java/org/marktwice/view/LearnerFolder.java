@@ -126,12 +126,14 @@ public final class LearnerFolder {
 
     /** How this learner stands with an exercise. Reads and marks what has changed since it was last asked. */
     public synchronized Standing standing(Scenario scenario, String learner) {
+        List<Path> files = files(scenario);
+        if (files.isEmpty()) return Standing.NONE;
         String who = header(scenario, learner, Instant.EPOCH).learner();
         Situation situation = Situation.of(org.marktwice.bench.Bench.of(scenario));
         List<String> refused = new ArrayList<>();
         List<Best> marks = new ArrayList<>();
         Path left = null;
-        for (Path file : files(scenario)) {
+        for (Path file : files) {
             Read read = read(file, situation);
             if (read.refused() != null) refused.add(read.refused());
             AttemptFile.Opened opened = read.opened();

@@ -127,7 +127,7 @@ public class JudgingBenchmark {
         return bench;
     }
 
-    private static Drawing rack() {
+    static Drawing rack() {
         List<Part> parts = new ArrayList<>();
         List<Joint> joints = new ArrayList<>();
         double high = 100.0 * SHELVES + 100;

@@ -125,7 +125,12 @@ class QuizTest {
 
         Ran taken = answering("d\nq\na?\n\n", "quiz", "take", "--learner", "P07", "--journal", journal);
 
-        assertThat(taken.out()).contains("expected a letter from a to", "What the marks point at", "of 2 right.");
+        assertThat(taken.out())
+                .contains(
+                        "expected a letter from a to",
+                        "1 of 3  What the marks point at",
+                        "of 2 right. The rest waits.",
+                        "again  tomorrow");
         assertThat(Files.readAllLines(journal)).hasSize(3).last().asString().contains("\"sure\":false");
         Ran marked = marktwice("quiz", "mark", journal, "--json");
         assertThat(marked.json().get("learner").asText()).isEqualTo("P07");
@@ -135,6 +140,19 @@ class QuizTest {
         // a sitting goes on where it was left: only one of the day's three new ideas is left
         Ran again = answering("\n", "quiz", "take", "--learner", "P07", "--journal", journal);
         assertThat(again.out()).contains("Bark side and heart side").doesNotContain("What the marks point at");
+    }
+
+    @Test
+    void whereNothingMoreIsSaidTheQuizIsLeftAndNothingIsKept() {
+        Path journal = folder.resolve("P08.quiz.jsonl");
+
+        Ran ended = answering("", "quiz", "take", "--learner", "P08", "--journal", journal);
+
+        assertThat(ended.code()).isZero();
+        assertThat(ended.out())
+                .contains("3 questions. Answer by letter or number")
+                .endsWith("> \nNothing answered. The rest waits.\n");
+        assertThat(journal).doesNotExist();
     }
 
     private static Ran answering(String lines, Object... args) {
@@ -164,6 +182,8 @@ class QuizTest {
                 "quiz make --seed 1 --questions 3 --out no/such/folder/a.pdf|no/such/folder",
                 "quiz mark|expected a journal, or --seed, --questions and --answers",
                 "quiz mark --seed 1 --questions 1 --answers a,b|--answers: expected at most 1, found 2",
+                "quiz take --questions 0|--questions: expected a whole number from 1 to 100",
+                "quiz take --questions many|--questions",
                 "quiz mark no-such.quiz.jsonl|there is no such file"
             })
     void wrongUseIsSaidInOneLine(String line, String says) {

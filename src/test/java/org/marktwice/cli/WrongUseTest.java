@@ -132,13 +132,16 @@ class WrongUseTest {
     @MethodSource("brokenFiles")
     void aBrokenFileIsMetByItsLine(Path file) throws IOException {
         String line = Files.readString(Path.of(file + ".expected.txt")).strip();
-        Ran ran = file.toString().endsWith(".jsonl")
-                ? marktwice("mark", SCENARIO, file)
-                : marktwice(file.toString().endsWith(".scenario.json") ? "solve" : "check", file);
+        boolean quiz = file.toString().endsWith(".quiz.jsonl");
+        boolean attempt = file.toString().endsWith(".jsonl") && !quiz;
+        Ran ran = quiz
+                ? marktwice("quiz", "mark", file)
+                : attempt
+                        ? marktwice("mark", SCENARIO, file)
+                        : marktwice(file.toString().endsWith(".scenario.json") ? "solve" : "check", file);
         assertRefused(ran, file.getParent() + File.separator + line);
         if (OTHERWISE_FINE.contains(file.getFileName().toString())) return;
-        Ran checked =
-                file.toString().endsWith(".jsonl") ? marktwice("check", SCENARIO, file) : marktwice("check", file);
+        Ran checked = attempt ? marktwice("check", SCENARIO, file) : marktwice("check", file);
         assertThat(checked.code()).isEqualTo(2);
         assertThat(checked.err().lines()).hasSize(1);
     }

@@ -21,6 +21,7 @@ class BrokenFilesTest {
     private static final int DRAFTS = 4;
     private static final int RACKS = 8;
     private static final int RECORDS = 5;
+    private static final int QUIZZES = 10;
 
     static List<String> brokenFiles() throws IOException {
         try (Stream<Path> files = Files.list(Samples.BROKEN)) {
@@ -48,7 +49,10 @@ class BrokenFilesTest {
         assertThat(brokenFiles())
                 .filteredOn(f -> f.endsWith("-broken.record.json"))
                 .hasSize(RECORDS);
-        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS + RACKS + RECORDS);
+        assertThat(brokenFiles())
+                .filteredOn(f -> f.endsWith("-broken" + QuizFile.ENDING))
+                .hasSize(QUIZZES);
+        assertThat(brokenFiles()).hasSize(SCENARIOS + ATTEMPTS + DRAFTS + RACKS + RECORDS + QUIZZES);
     }
 
     @ParameterizedTest
@@ -66,6 +70,7 @@ class BrokenFilesTest {
     private static void read(String name, byte[] bytes) throws FileRefused {
         if (name.endsWith(".attempt.jsonl")) AttemptFile.open(name, bytes, Samples.scenario());
         else if (name.endsWith(DraftFile.ENDING)) DraftFile.read(name, bytes);
+        else if (name.endsWith(QuizFile.ENDING)) QuizFile.read(name, bytes);
         else if (name.endsWith(".rack.json")) RackFile.read(name, bytes);
         else if (name.endsWith(".record.json")) RecordFile.read(name, bytes);
         else ScenarioFile.read(name, bytes);

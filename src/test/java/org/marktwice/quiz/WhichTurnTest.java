@@ -10,12 +10,26 @@ class WhichTurnTest extends MakerLaws {
         return Kind.WHICH_TURN;
     }
 
+    /** What the engine says of a question; asked once for all its answers. */
+    private record Truth(Question question, boolean ends, boolean faces) {
+        static Truth of(Question question) {
+            BoardPicture picture = board(question.picture());
+            assertThat(Engine.isClear(picture, false, false)).isFalse();
+            return new Truth(question, Engine.isClear(picture, true, false), Engine.isClear(picture, false, true));
+        }
+    }
+
+    private final ThreadLocal<Truth> last = new ThreadLocal<>();
+
     @Override
     boolean isRight(Question question, Offer offer) {
-        BoardPicture picture = board(question.picture());
-        assertThat(Engine.isClear(picture, false, false)).isFalse();
-        boolean ends = Engine.isClear(picture, true, false);
-        boolean faces = Engine.isClear(picture, false, true);
+        Truth truth = last.get();
+        if (truth == null || truth.question() != question) {
+            truth = Truth.of(question);
+            last.set(truth);
+        }
+        boolean ends = truth.ends();
+        boolean faces = truth.faces();
         return switch (offer.text().substring(0, 6)) {
             case "Either" -> ends && faces;
             case "Neithe" -> !ends && !faces;
