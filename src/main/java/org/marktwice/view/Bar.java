@@ -31,7 +31,7 @@ public final class Bar extends JPanel {
         words.add(heading);
         if (!note.isEmpty()) words.add(Look.quiet(note, Style.NOTE));
         bar.add(words, "spany 2, aligny center, growx, wmin 0");
-        for (JComponent component : right) bar.add(component, "spany 2, aligny center");
+        for (JComponent component : right) bar.add(component, "spany 2, aligny center, hidemode 3");
         return bar;
     }
 

@@ -110,7 +110,7 @@ final class SheetScreen implements Screen {
         whole.add(Bar.top("Mark sheet", who, exercises, saveButton, dryFitButton, replayButton));
         JPanel body = new JPanel(new MigLayout(
                 "insets 20, gap 20, fill",
-                "[260:300:320,fill][400:560:,grow 3,fill][340:520:,grow 2,fill]",
+                "[240:280:320,fill][530:580:,grow 3,fill][340:420:,grow 2,fill]",
                 "[grow,fill]"));
         body.add(
                 new SheetSummary(host, model, host.calibration(session.attempt().learner())).component(job),
