@@ -213,7 +213,7 @@ final class StartScreen implements Screen {
         practice.setToolTipText(Commands.Keys.tooltip(WindowCommands.PRACTICE));
         practice.addActionListener(e -> host.practice());
         card.add(practice, "growx 0, gapleft push, aligny top");
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12, fillx"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 12, hidemode 3"));
         buttons.setOpaque(false);
         enter.setName("enter");
         enter.setToolTipText(Commands.Keys.tooltip(ENTER));
@@ -222,12 +222,12 @@ final class StartScreen implements Screen {
         sheet.setName("best-sheet");
         fault.setName("find-fault");
         buttons.add(enter);
-        buttons.add(anew, "hidemode 3");
-        buttons.add(fault, "hidemode 3");
-        buttons.add(sheet, "hidemode 3");
-        buttons.add(mark, "gapleft 12, hidemode 3");
-        buttons.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE), "gapleft push");
-        card.add(buttons, "growx");
+        buttons.add(anew);
+        buttons.add(fault);
+        buttons.add(sheet);
+        buttons.add(mark, "gapleft 12");
+        card.add(buttons, "split 2, growx 0");
+        card.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE), "gapleft push, growx 0, wmin 0");
         return card;
     }
 
