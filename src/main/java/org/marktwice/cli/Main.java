@@ -108,7 +108,9 @@ public final class Main {
                 && !unmatched.isUnknownOption()) {
             return "there is no command " + unmatched.getUnmatched().get(0);
         }
-        return String.valueOf(e.getMessage()).replaceFirst("^Error: ", "");
+        String words = String.valueOf(e.getMessage()).replaceFirst("^Error: ", "");
+        return words.replaceFirst("'([^']*)' is not an? (?:long|int)$", "expected a whole number, found '$1'")
+                .replaceFirst("'([^']*)' is not a double$", "expected a number, found '$1'");
     }
 
     /** What went wrong, in one line. A refused file says it best itself. */

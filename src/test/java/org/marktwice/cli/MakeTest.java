@@ -72,7 +72,7 @@ class MakeTest {
         "--learners=0, from 1 to 500 learners",
         "--learners=501, from 1 to 500 learners",
         "--class=none.csv, there is no such file",
-        "--learners=9999999999, is not an int",
+        "--learners=9999999999, expected a whole number",
         "--seed=1, --learners=N",
         "--learners=2 --class=x.csv, exclusive",
         "--learners=2 --seed=-1, a whole number from 0",

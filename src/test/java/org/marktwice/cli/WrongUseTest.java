@@ -56,7 +56,7 @@ class WrongUseTest {
                         SCENARIO),
                 use("marktwice check: Missing required parameter: 'FILE' (marktwice check --help says more)", "check"),
                 use(
-                        "marktwice board: Invalid value for option '--dry-to': 'dry' is not a double (marktwice board --help says more)",
+                        "marktwice board: Invalid value for option '--dry-to': expected a number, found 'dry' (marktwice board --help says more)",
                         "board",
                         BOARD,
                         "--dry-to",
