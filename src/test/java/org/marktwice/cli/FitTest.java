@@ -184,7 +184,10 @@ class FitTest {
                                 + " iso-2768-m, iso-2768-c or iso-2768-v, found 'exact'" + more));
         assertThat(marktwice("fit", JAR_SHELF, fine, "--hand", "steady"))
                 .isEqualTo(new Ran(
-                        2, "", "marktwice fit: Invalid value for option '--hand': expected a whole number, found 'steady'" + more));
+                        2,
+                        "",
+                        "marktwice fit: Invalid value for option '--hand': expected a whole number, found 'steady'"
+                                + more));
         assertThat(marktwice("fit", JAR_SHELF, fine, "--out", "fit.txt"))
                 .isEqualTo(new Ran(2, "", "fit.txt: expected a name that ends in .pdf, .svg or .png\n"));
         assertThat(marktwice("fit", JAR_SHELF))
