@@ -87,6 +87,26 @@ public record JointFit(
         return Math.max(0, seats.stream().mapToDouble(s -> -s.tight()).max().orElse(0));
     }
 
+    /**
+     * What of the clash is the joint's own: how deep wood would have to go into wood if nothing but this joint held its two
+     * parts, so that each could be shifted to the middle of its play. 0 where there is room enough, and other joints force
+     * the parts into each other.
+     */
+    public double ownClash() {
+        return Math.max(0, seats.stream().mapToDouble(this::shifted).max().orElse(0));
+    }
+
+    /** How deep a seat clashes with its part in the middle between this seat and the one that bears the other way. */
+    private double shifted(SeatFit seat) {
+        return seats.stream()
+                .filter(s -> s.seat().axis() == seat.seat().axis()
+                        && s.seat().kind() == seat.seat().kind()
+                        && s.seat().inBelow() != seat.seat().inBelow())
+                .mapToDouble(s -> -(seat.tight() + s.tight()) / 2)
+                .max()
+                .orElse(-seat.tight());
+    }
+
     /** How far the share that is farther out lies from where the drawing has it; empty while a part has no board. */
     public OptionalDouble off() {
         if (in == null || takes == null) return OptionalDouble.empty();

@@ -205,14 +205,8 @@ public final class FitSheet {
         double limit = limits.gap();
         if (isTight(j)) {
             boolean pegs = widest(j).kind() == Seat.Kind.PEGGED;
-            String out = pegs ? "its holes miss each other by " + mm(clash) : "it is " + mm(clash) + " too tight";
-            String says = noun
-                    + (clash > limit
-                            ? " won't go together: "
-                            : clash > limit / 2 ? " goes together only with force: " : " goes together: ")
-                    + (pegs || clash > limit / 2 ? out : "it is " + mm(clash) + " tight, which gives way") + ".";
-            String figure =
-                    pegs ? "holes " + mm(clash) + " apart" : mm(clash) + (clash > limit / 2 ? " too tight" : " tight");
+            String says = pegs ? missing(noun, clash) : tight(noun, j);
+            String figure = pegs ? "holes " + mm(clash) + " apart" : mm(clash) + howTight(j);
             return new Found(limits.gap(clash), clash, limit, figure, says + where);
         }
         String says = gap < 0.05
@@ -221,6 +215,30 @@ public final class FitSheet {
                         + " is good, " + mm(limit) + " allowed.";
         Verdict worse = clash > limit ? Verdict.WRONG : limits.gap(gap);
         return new Found(worse, gap, limit, gap < 0.05 ? "meets" : mm(gap) + " gap", says + where);
+    }
+
+    private String missing(String noun, double clash) {
+        return noun + meets(clash) + "its holes miss each other by " + mm(clash) + ".";
+    }
+
+    private String tight(String noun, JointFit j) {
+        double clash = j.clash();
+        double good = limits.gap() / 2;
+        if (clash <= good) return noun + meets(clash) + "it is " + mm(clash) + " tight, which gives way.";
+        if (j.ownClash() > good) return noun + meets(clash) + "it is " + mm(clash) + " too tight.";
+        return noun + meets(clash) + "it has room enough by itself, but other joints hold its parts " + mm(clash)
+                + " into each other.";
+    }
+
+    private String howTight(JointFit j) {
+        double good = limits.gap() / 2;
+        if (j.clash() <= good) return " tight";
+        return j.ownClash() > good ? " too tight" : " forced";
+    }
+
+    private String meets(double clash) {
+        if (clash > limits.gap()) return " won't go together: ";
+        return clash > limits.gap() / 2 ? " goes together only with force: " : " goes together: ";
     }
 
     /** On which surface of each board the joint is, and where that looks; empty where it shows on both faces alike. */

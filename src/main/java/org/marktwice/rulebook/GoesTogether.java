@@ -1,7 +1,9 @@
 package org.marktwice.rulebook;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.marktwice.fit.JointFit;
 import org.marktwice.fit.JointFit.Share;
@@ -61,6 +63,7 @@ final class GoesTogether implements Rule {
                     .instead("better.place", values)
                     .wrong("says.wrong-place", values);
         }
+        if (clash > gap / 2 && fit.ownClash() <= gap / 2) return forced(situation, fit, found, clash > gap ? gap : gap / 2);
         if (clash > gap) {
             return found.measured(clash, "mm", gap)
                     .instead("better.ease", values)
@@ -72,6 +75,27 @@ final class GoesTogether implements Rule {
                     .close(CLOSE, "says.close", values);
         }
         return found.measured(off, "mm", size).sound("says.sound", values);
+    }
+
+    /** The joint has room; its parts clash because other joints hold them where they don't belong. */
+    private static Finding forced(Situation situation, JointFit fit, Found found, double limit) {
+        Object[] values = {"joint", fit.joint().id(), "clash", fit.clash()};
+        found.measured(fit.clash(), "mm", limit);
+        farthestOff(situation, fit)
+                .ifPresentOrElse(
+                        other -> found.instead(
+                                "better.elsewhere", "other", other.joint().id(), "board", FitFindings.fartherOut(other).board()),
+                        () -> found.instead("better.others"));
+        return limit == situation.practice().gap()
+                ? found.wrong("says.wrong-forced", values)
+                : found.close(CLOSE, "says.close-forced", values);
+    }
+
+    /** The other joint that is set out farthest from its place; empty where none is out by more than a size may be. */
+    private static Optional<JointFit> farthestOff(Situation situation, JointFit fit) {
+        return situation.dryFit().joints().stream()
+                .filter(j -> j != fit && Math.abs(j.off().orElse(0)) > situation.practice().size())
+                .max(Comparator.comparingDouble(j -> Math.abs(j.off().orElse(0))));
     }
 
     private static List<String> misplaced(JointFit fit) {

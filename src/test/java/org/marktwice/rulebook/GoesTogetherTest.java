@@ -2,6 +2,7 @@ package org.marktwice.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,6 +62,41 @@ class GoesTogetherTest {
         assertThat(finding.verdict()).isEqualTo(verdict);
     }
 
+    /**
+     * The upper housing on the right is 10 mm too high and keeps its width, so that the whole right upright is forced off
+     * its place: the other joints have all the room that they need, and blame goes where it belongs.
+     */
+    @Test
+    void aJointForcedByAnotherIsNotCalledTooTight() {
+        SetJob job = SetJob.twoShelves();
+        List<Finding> findings = job.lines("B", l -> isAt(l, 200) ? SetJob.at(l, 210) : l).judgedBy(rule);
+
+        assertThat(findings).extracting(f -> f.says().key()).contains("says.wrong-place");
+        List<Finding> forced = findings.stream()
+                .filter(f -> f.verdict() != Verdict.SOUND && !f.says().key().equals("says.wrong-place"))
+                .toList();
+        assertThat(forced).isNotEmpty().allSatisfy(f -> {
+            assertThat(f.says().key()).isEqualTo("says.wrong-forced");
+            assertThat(job.told(f))
+                    .contains("has room enough by itself")
+                    .contains("other joints")
+                    .contains("the housing for the Upper shelf");
+        });
+    }
+
+    /** A housing too narrow stays to blame for itself, wherever the other joints hold its parts. */
+    @Test
+    void aJointTooTightByItselfIsCalledSoThoughAnotherIsOutToo() {
+        SetJob job = SetJob.twoShelves();
+        Finding lowerLeft = job
+                .lines("B", l -> isAt(l, 200) ? SetJob.at(l, 204) : l)
+                .lines("A", l -> l.mate() != null ? SetJob.at(l, 16.4) : l)
+                .judgedBy(rule)
+                .get(0);
+
+        assertThat(lowerLeft.says().key()).isIn("says.wrong-tight", "says.close");
+    }
+
     @Test
     void linesOnTheFarFaceWouldBeCutOnTheWrongSide() {
         SetJob job = SetJob.porchShelf()
@@ -81,6 +117,10 @@ class GoesTogetherTest {
 
         assertThat(finding.verdict()).isEqualTo(Verdict.WRONG);
         assertThat(finding.says().key()).isEqualTo("says.wrong-side");
+    }
+
+    private static boolean isAt(Action.Line l, double at) {
+        return l.at() != null && l.at() == at;
     }
 
     private static boolean isHousing(Action.Line l) {

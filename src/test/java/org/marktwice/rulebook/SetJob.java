@@ -15,7 +15,12 @@ import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.bench.CutAt;
 import org.marktwice.bench.Cutter;
+import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Drawing;
+import org.marktwice.drawing.JobAxis;
+import org.marktwice.drawing.Joint;
+import org.marktwice.drawing.Overall;
+import org.marktwice.drawing.Part;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
@@ -72,6 +77,29 @@ final class SetJob {
                         .size(482, 120, thick)
                         .dressed(Surface.FACE_1, Surface.EDGE_1)
                         .board());
+    }
+
+    /** Two shelves between two uprights, 80 and 200 mm up, on true boards: each shelf is held in two places. */
+    static SetJob twoShelves() {
+        Part upper = Fixtures.timber("upper-shelf", "Upper shelf")
+                .size(476, 120, 18)
+                .at(12, 0, 200)
+                .runs(JobAxis.ACROSS, JobAxis.DEEP)
+                .marks(List.of(Direction.TOP), List.of(Direction.FRONT))
+                .part();
+        Drawing drawing = Fixtures.drawing(
+                new Overall(500, 120, 300),
+                List.of(Fixtures.UPRIGHT_LEFT, Fixtures.UPRIGHT_RIGHT, Fixtures.SHELF, upper),
+                new Joint.ThroughHousing("left-housing", "upright-left", "shelf"),
+                new Joint.ThroughHousing("right-housing", "upright-right", "shelf"),
+                new Joint.ThroughHousing("upper-left-housing", "upright-left", "upper-shelf"),
+                new Joint.ThroughHousing("upper-right-housing", "upright-right", "upper-shelf"));
+        return of(
+                drawing,
+                Fixtures.board("A").size(306, 120, 18).board(),
+                Fixtures.board("B").size(306, 120, 18).board(),
+                Fixtures.board("C").size(482, 120, 18).board(),
+                Fixtures.board("D").size(482, 120, 18).board());
     }
 
     /** A taper of 2 mm: edge 2 is farther from edge 1 at end 2. */
