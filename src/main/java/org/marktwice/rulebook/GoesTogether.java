@@ -63,7 +63,8 @@ final class GoesTogether implements Rule {
                     .instead("better.place", values)
                     .wrong("says.wrong-place", values);
         }
-        if (clash > gap / 2 && fit.ownClash() <= gap / 2) return forced(situation, fit, found, clash > gap ? gap : gap / 2);
+        if (clash > gap / 2 && fit.ownClash() <= gap / 2)
+            return forced(situation, fit, found, clash > gap ? gap : gap / 2);
         if (clash > gap) {
             return found.measured(clash, "mm", gap)
                     .instead("better.ease", values)
@@ -84,7 +85,11 @@ final class GoesTogether implements Rule {
         farthestOff(situation, fit)
                 .ifPresentOrElse(
                         other -> found.instead(
-                                "better.elsewhere", "other", other.joint().id(), "board", FitFindings.fartherOut(other).board()),
+                                "better.elsewhere",
+                                "other",
+                                other.joint().id(),
+                                "board",
+                                FitFindings.fartherOut(other).board()),
                         () -> found.instead("better.others"));
         return limit == situation.practice().gap()
                 ? found.wrong("says.wrong-forced", values)
@@ -94,7 +99,8 @@ final class GoesTogether implements Rule {
     /** The other joint that is set out farthest from its place; empty where none is out by more than a size may be. */
     private static Optional<JointFit> farthestOff(Situation situation, JointFit fit) {
         return situation.dryFit().joints().stream()
-                .filter(j -> j != fit && Math.abs(j.off().orElse(0)) > situation.practice().size())
+                .filter(j -> j != fit
+                        && Math.abs(j.off().orElse(0)) > situation.practice().size())
                 .max(Comparator.comparingDouble(j -> Math.abs(j.off().orElse(0))));
     }
 

@@ -69,7 +69,8 @@ class GoesTogetherTest {
     @Test
     void aJointForcedByAnotherIsNotCalledTooTight() {
         SetJob job = SetJob.twoShelves();
-        List<Finding> findings = job.lines("B", l -> isAt(l, 200) ? SetJob.at(l, 210) : l).judgedBy(rule);
+        List<Finding> findings =
+                job.lines("B", l -> isAt(l, 200) ? SetJob.at(l, 210) : l).judgedBy(rule);
 
         assertThat(findings).extracting(f -> f.says().key()).contains("says.wrong-place");
         List<Finding> forced = findings.stream()
@@ -88,8 +89,7 @@ class GoesTogetherTest {
     @Test
     void aJointTooTightByItselfIsCalledSoThoughAnotherIsOutToo() {
         SetJob job = SetJob.twoShelves();
-        Finding lowerLeft = job
-                .lines("B", l -> isAt(l, 200) ? SetJob.at(l, 204) : l)
+        Finding lowerLeft = job.lines("B", l -> isAt(l, 200) ? SetJob.at(l, 204) : l)
                 .lines("A", l -> l.mate() != null ? SetJob.at(l, 16.4) : l)
                 .judgedBy(rule)
                 .get(0);
