@@ -128,7 +128,7 @@ final class BoardReader {
         for (Json item : Values.items(json, "a list of knots", 0)) {
             Knot knot = knot(item);
             Values.once(ids, knot.id(), item, "knots of board " + bare.id());
-            if (KnotBody.of(knot, with(bare, List.of(knot))).isEmpty()) {
+            if (!KnotBody.isInside(knot, bare)) {
                 throw item.place().refuse("knot " + knot.id() + " lies wholly outside board " + bare.id());
             }
             knots.add(knot);

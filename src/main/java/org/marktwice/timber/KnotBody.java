@@ -31,7 +31,7 @@ public final class KnotBody {
     private final double[] corners;
 
     private final @Nullable Box bounds;
-    private final List<Trace> traces;
+    private volatile @Nullable List<Trace> traces;
     private volatile @Nullable KnotBody dead;
 
     private KnotBody(Knot knot, Size size, Vector3dc origin, double from) {
@@ -49,9 +49,6 @@ public final class KnotBody {
             corners = all;
             bounds = around;
         }
-        traces = Stream.of(Surface.values())
-                .flatMap(s -> KnotTraces.trace(this, corners, s).stream())
-                .toList();
     }
 
     /**
@@ -68,6 +65,35 @@ public final class KnotBody {
     /** The part of the knot inside a board of that size. */
     static KnotBody of(Knot knot, Size size, Pith pith) {
         return new KnotBody(knot, size, new Vector3d(knot.x(), pith.y(), pith.z()), 0);
+    }
+
+    /**
+     * Whether the knot has any volume inside the board: the opposite of {@link #isEmpty()}, without the body being made where
+     * the branch's middle line runs through the board, as it mostly does.
+     *
+     * @throws IllegalArgumentException where the board has no pith for a branch to start from
+     */
+    public static boolean isInside(Knot knot, Board.Facts board) {
+        Pith pith = board.pith();
+        return pith != null && runsThrough(knot, pith, board.size())
+                || !of(knot, board).isEmpty();
+    }
+
+    /** Whether a good piece of the branch's middle line lies inside the board, where the branch is more than {@link #THIN}. */
+    private static boolean runsThrough(Knot knot, Pith pith, Size size) {
+        Vector3d origin = new Vector3d(knot.x(), pith.y(), pith.z());
+        Vector3dc along = knot.direction();
+        Box box = size.box();
+        double from = 0;
+        double to = knot.endsAt();
+        for (int axis = 0; axis < 3; axis++) {
+            double one = (box.min(axis) + THIN - origin.get(axis)) / along.get(axis);
+            double other = (box.max(axis) - THIN - origin.get(axis)) / along.get(axis);
+            // square to the axis both are infinite or not a number; no comparison with the latter holds
+            from = Math.max(from, Math.min(one, other));
+            to = Math.min(to, Math.max(one, other));
+        }
+        return to - from > 1 && knot.radius((from + to) / 2) > 10 * THIN;
     }
 
     private static Box around(double[] points) {
@@ -188,7 +214,14 @@ public final class KnotBody {
 
     /** The traces on the board's surfaces, in the surfaces' order. */
     public List<Trace> traces() {
-        return traces;
+        List<Trace> known = traces;
+        if (known == null) {
+            known = Stream.of(Surface.values())
+                    .flatMap(s -> KnotTraces.trace(this, corners, s).stream())
+                    .toList();
+            traces = known;
+        }
+        return known;
     }
 
     public Optional<Trace> trace(Surface surface) {

@@ -1,10 +1,12 @@
 package org.marktwice.view;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -22,6 +24,8 @@ import java.nio.file.StandardOpenOption;
  * @param movement whether turns are shown moving
  */
 public record Settings(String learner, boolean dark, double textSize, boolean movement) {
+    private static final JsonFactory JSON = new JsonFactory();
+
     /** The sizes one steps through. */
     private static final double[] SIZES = {0.85, 1.0, 1.15, 1.3, 1.5, 1.75, 2.0};
 
@@ -57,22 +61,31 @@ public record Settings(String learner, boolean dark, double textSize, boolean mo
 
     /** The settings of this file; the defaults, key by key, for whatever it doesn't say or says unreadably. */
     static Settings read(Path file) {
-        try {
-            JsonNode json = new ObjectMapper().readTree(Files.readString(file));
-            if (json == null) return DEFAULT;
-            return new Settings(
-                    json.path("learner").asText(DEFAULT.learner),
-                    on(json.path("dark"), DEFAULT.dark),
-                    json.path("textSize").asDouble(DEFAULT.textSize),
-                    on(json.path("movement"), DEFAULT.movement));
+        // Read token by token: it is the first thing done before the first window, and data binding takes long to load.
+        try (JsonParser json = JSON.createParser(Files.readString(file))) {
+            if (json.nextToken() != JsonToken.START_OBJECT) return DEFAULT;
+            Settings settings = DEFAULT;
+            while (json.nextToken() == JsonToken.FIELD_NAME) settings = settings.with(json.currentName(), json);
+            return settings;
         } catch (IOException e) {
             // Settings are a comfort, never a reason not to start.
             return DEFAULT;
         }
     }
 
-    private static boolean on(JsonNode value, boolean otherwise) {
-        return value.isBoolean() ? value.booleanValue() : otherwise;
+    /** With the value that comes next, where it is one that this key can have. */
+    private Settings with(String key, JsonParser json) throws IOException {
+        JsonToken value = json.nextToken();
+        json.skipChildren();
+        boolean on = value == JsonToken.VALUE_TRUE;
+        return switch (key) {
+            case "learner" -> value == JsonToken.VALUE_STRING ? withLearner(json.getText()) : this;
+            case "dark" -> value.isBoolean() ? withDark(on) : this;
+            case "movement" -> value.isBoolean() ? withMovement(on) : this;
+            case "textSize" ->
+                value.isNumeric() ? new Settings(learner, dark, json.getDoubleValue(), movement) : this;
+            default -> this;
+        };
     }
 
     /** Written aside, forced to disk, and moved into place: the old file is whole until the new one is. */
@@ -90,13 +103,17 @@ public record Settings(String learner, boolean dark, double textSize, boolean mo
         }
     }
 
-    private String toJson() throws JsonProcessingException {
-        ObjectMapper mapper = new ObjectMapper();
-        ObjectNode json = mapper.createObjectNode();
-        json.put("learner", learner);
-        json.put("dark", dark);
-        json.put("textSize", textSize);
-        json.put("movement", movement);
-        return mapper.writerWithDefaultPrettyPrinter().writeValueAsString(json) + "\n";
+    private String toJson() throws IOException {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = JSON.createGenerator(text)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter());
+            json.writeStartObject();
+            json.writeStringField("learner", learner);
+            json.writeBooleanField("dark", dark);
+            json.writeNumberField("textSize", textSize);
+            json.writeBooleanField("movement", movement);
+            json.writeEndObject();
+        }
+        return text + "\n";
     }
 }

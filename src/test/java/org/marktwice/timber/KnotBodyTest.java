@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.marktwice.timber.Boards.knot;
 
+import java.util.Random;
 import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -210,5 +211,28 @@ class KnotBodyTest {
                         Boards.sheet(new Size(100, 100, 12)).facts()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("board S has knots, but no pith");
+    }
+
+    /** The quick answer and the body's own never differ: axes along the board, beside it, grazing it, ending before it. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void isInsideJustWhereItsBodyIsNotEmpty(long seed) {
+        Random random = new Random(seed);
+        int inside = 0;
+        for (int i = 0; i < 2000; i++) {
+            Pith pith = new Pith(KnotScene.between(random, -60, 180), KnotScene.between(random, -80, 100));
+            double square = random.nextInt(3) * 90;
+            Knot knot = knot(
+                    KnotScene.between(random, -60, 360),
+                    random.nextBoolean() ? square : KnotScene.between(random, 0, 360),
+                    random.nextInt(4) == 0 ? square : KnotScene.between(random, 1, 179),
+                    KnotScene.between(random, 0.1, 12),
+                    KnotScene.between(random, 0.5, 12),
+                    random.nextInt(3) == 0 ? KnotScene.between(random, 1, 90) : Double.POSITIVE_INFINITY);
+            boolean has = !Boards.body(SIZE, pith, knot).isEmpty();
+            assertThat(KnotBody.isInside(knot, Boards.timber(SIZE, pith).facts())).as("%s from %s", knot, pith).isEqualTo(has);
+            if (has) inside++;
+        }
+        assertThat(inside).isBetween(150, 1850);
     }
 }
