@@ -82,8 +82,7 @@ public record Settings(String learner, boolean dark, double textSize, boolean mo
             case "learner" -> value == JsonToken.VALUE_STRING ? withLearner(json.getText()) : this;
             case "dark" -> value.isBoolean() ? withDark(on) : this;
             case "movement" -> value.isBoolean() ? withMovement(on) : this;
-            case "textSize" ->
-                value.isNumeric() ? new Settings(learner, dark, json.getDoubleValue(), movement) : this;
+            case "textSize" -> value.isNumeric() ? new Settings(learner, dark, json.getDoubleValue(), movement) : this;
             default -> this;
         };
     }

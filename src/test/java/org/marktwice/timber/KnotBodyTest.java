@@ -230,7 +230,9 @@ class KnotBodyTest {
                     KnotScene.between(random, 0.5, 12),
                     random.nextInt(3) == 0 ? KnotScene.between(random, 1, 90) : Double.POSITIVE_INFINITY);
             boolean has = !Boards.body(SIZE, pith, knot).isEmpty();
-            assertThat(KnotBody.isInside(knot, Boards.timber(SIZE, pith).facts())).as("%s from %s", knot, pith).isEqualTo(has);
+            assertThat(KnotBody.isInside(knot, Boards.timber(SIZE, pith).facts()))
+                    .as("%s from %s", knot, pith)
+                    .isEqualTo(has);
             if (has) inside++;
         }
         assertThat(inside).isBetween(150, 1850);
