@@ -30,6 +30,8 @@ import org.marktwice.view.Look.Style;
 
 /** The exercises, who is learning, and the way into each exercise. */
 final class StartScreen implements Screen {
+    private static final String KEYS = "↑ and ↓ choose an exercise, Enter starts it or goes on with it.";
+
     static final Command ENTER = new Command(
             "enter-exercise", Place.START, "Go on or start", "ENTER", "Go on with the exercise, or start it");
     static final Command ANEW =
@@ -85,7 +87,7 @@ final class StartScreen implements Screen {
     private final JButton anew = new JButton();
     private final JButton fault = new JButton();
     private final JButton sheet = new JButton();
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final JLabel line = Look.label(KEYS, Style.BODY);
     private final JLabel quizDue = Look.quiet("Five minutes at the kitchen table", Style.NOTE);
     private final List<Deed> deeds;
     private final JPanel page;
@@ -202,7 +204,8 @@ final class StartScreen implements Screen {
     private JComponent detail() {
         Card card = new Card(new MigLayout(
                 "insets 24 28 24 28, gap 0, wrap 1, fill", "[grow,fill]", "[]2[]12[grow,fill]12[]6[]8[]20[]"));
-        card.add(title);
+        card.add(title, "split 2, growx, wmin 0");
+        card.add(mark, "growx 0, gapleft push");
         card.add(facts);
         card.add(picture, "growy, hmin 0, w 200lp:680lp:680lp, alignx center, gapy 12 12");
         card.add(idea, "growx, wmin 0, wmax 720lp, hidemode 3");
@@ -225,9 +228,7 @@ final class StartScreen implements Screen {
         buttons.add(anew);
         buttons.add(fault);
         buttons.add(sheet);
-        buttons.add(mark, "gapleft 12");
-        card.add(buttons, "split 2, growx 0");
-        card.add(Look.quiet("↑ ↓ choose   Enter go on or start", Style.NOTE), "gapleft push, growx 0, wmin 0");
+        card.add(buttons, "growx 0");
         return card;
     }
 
@@ -309,9 +310,9 @@ final class StartScreen implements Screen {
         list.setSelectedValue(scenario, true);
     }
 
-    /** Says something in the bottom line. */
+    /** Says something in the bottom line; where there is nothing to say, which keys do what. */
     void say(String words) {
-        line.setText(words.isEmpty() ? " " : words);
+        line.setText(words.isEmpty() ? KEYS : words);
     }
 
     @Override
