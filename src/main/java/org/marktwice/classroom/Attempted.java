@@ -3,8 +3,8 @@ package org.marktwice.classroom;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.Texts;
@@ -86,8 +86,8 @@ public record Attempted(
         return scores.values().stream().reduce(Score.NONE, Score::plus);
     }
 
-    /** The same for one learner however the name was typed: capitals and blanks at the ends don't count. */
+    /** The same for one learner, see {@link LearnerName#key}. */
     String who() {
-        return learner.strip().toLowerCase(Locale.ROOT);
+        return LearnerName.key(learner);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Tables;
 
@@ -47,7 +48,7 @@ public record ClassList(List<String> learners) {
         List<String> learners = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (CSVRecord line : lines.subList(first, lines.size())) {
-            String learner = Tables.cell(line, column);
+            String learner = Tables.text(Tables.cell(line, column));
             if (learner.isEmpty()) continue;
             check(file, line, learner, seen);
             learners.add(learner);
@@ -67,7 +68,7 @@ public record ClassList(List<String> learners) {
                     "",
                     "expected a learner's name or number of 1 to " + LONGEST + " letters");
         }
-        if (!seen.add(learner.toLowerCase(Locale.ROOT))) {
+        if (!seen.add(LearnerName.key(learner))) {
             throw new FileRefused(file.toString(), number, 0, "", "the learner \"" + learner + "\" is there twice");
         }
     }

@@ -8,12 +8,12 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.files.FileRefused;
 import org.marktwice.scenario.Scenario;
 
@@ -71,12 +71,8 @@ public final class ExerciseSet {
 
     /** Those of {@link #learners()} who are not among these, however the names are typed. */
     public List<String> missing(Collection<String> handedIn) {
-        Set<String> here = handedIn.stream().map(ExerciseSet::who).collect(Collectors.toSet());
-        return learners().stream().filter(l -> !here.contains(who(l))).toList();
-    }
-
-    private static String who(String learner) {
-        return learner.strip().toLowerCase(Locale.ROOT);
+        Set<String> here = handedIn.stream().map(LearnerName::key).collect(Collectors.toSet());
+        return learners().stream().filter(l -> !here.contains(LearnerName.key(l))).toList();
     }
 
     /** Whom a variant was made for; empty where it was made for no one. */

@@ -17,17 +17,18 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.FoundFile;
+import org.marktwice.files.QuizFile;
 import org.marktwice.files.RecordFile;
 import org.marktwice.files.Save;
 import org.marktwice.files.Tables;
 
 /**
- * What there is about a learner in a folder, and its deletion: attempts by their header, whatever they are called; the
- * learner's variant of a class set; the learner's lines in tables (CSV with a column "learner") and in records of finished
- * jobs. What may be about the
- * learner but can't be told is listed, and left.
+ * What there is about a learner in a folder, and its deletion: attempts and quiz journals by their header, whatever they
+ * are called; the learner's variant of a class set; the learner's lines in tables (CSV with a column "learner") and in
+ * records of finished jobs. What may be about the learner but can't be told is listed, and left.
  *
  * @param files to be deleted
  * @param tables to lose the learner's lines
@@ -35,7 +36,8 @@ import org.marktwice.files.Tables;
  */
 public record Forgetting(String learner, List<Path> files, List<Path> tables, List<Path> doubtful) {
     private static final String TITLE = "learner";
-    private static final String RECORD = ".record.json";
+    private static final String JSON = ".json";
+    private static final String QUIZ = ".jsonl";
 
     public Forgetting {
         files = List.copyOf(files);
@@ -86,23 +88,19 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
         private final List<Path> doubtful = new ArrayList<>();
 
         Search(String learner) {
-            this.learner = who(learner);
-        }
-
-        private static String who(String learner) {
-            return learner.strip().toLowerCase(Locale.ROOT);
+            this.learner = LearnerName.key(learner);
         }
 
         private boolean is(String name) {
-            return who(name).equals(learner);
+            return LearnerName.key(name).equals(learner);
         }
 
         Forgetting over(List<Path> all) {
             for (Path file : all) {
                 String name = name(file);
                 if (name.endsWith(".csv")) table(file);
-                else if (name.endsWith(RECORD)) record(file);
-                else if (isTheirAttempt(file)) files.add(file);
+                else if (isTheirAttempt(file) || isTheirQuiz(file)) files.add(file);
+                else if (hasThemInARecord(file)) tables.add(file);
                 else if (bearsTheName(name)) doubtful.add(file);
             }
             doubtful.removeAll(files);
@@ -125,8 +123,8 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
 
         /** Between other letters and digits a name is no name. */
         private boolean bearsTheName(String name) {
-            int at = name.indexOf(learner);
-            if (at < 0 || learner.isEmpty()) return false;
+            int at = learner.isEmpty() ? -1 : name.indexOf(learner);
+            if (at < 0) return false;
             int end = at + learner.length();
             return (at == 0 || !Character.isLetterOrDigit(name.charAt(at - 1)))
                     && (end == name.length() || !Character.isLetterOrDigit(name.charAt(end)));
@@ -151,11 +149,20 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
             }
         }
 
-        private void record(Path file) {
+        private boolean isTheirQuiz(Path file) {
             try {
-                if (RecordFile.read(file).rows().stream().anyMatch(r -> is(r.learner()))) tables.add(file);
+                return name(file).endsWith(QUIZ) && is(QuizFile.read(file).learner());
             } catch (FileRefused e) {
-                if (bearsTheName(name(file))) doubtful.add(file);
+                return false;
+            }
+        }
+
+        private boolean hasThemInARecord(Path file) {
+            try {
+                return name(file).endsWith(JSON)
+                        && RecordFile.read(file).rows().stream().anyMatch(r -> is(r.learner()));
+            } catch (FileRefused e) {
+                return false;
             }
         }
 
@@ -172,7 +179,7 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
         }
 
         byte[] without(Path table) throws FileRefused {
-            if (name(table).endsWith(RECORD)) {
+            if (name(table).endsWith(JSON)) {
                 RecordFile record = RecordFile.read(table);
                 for (RecordFile.Row row : record.rows()) if (is(row.learner())) record = record.without(row.learner());
                 return record.bytes();

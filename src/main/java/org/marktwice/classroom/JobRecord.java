@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.classroom.Results.Row;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RecordFile;
@@ -219,12 +220,12 @@ public record JobRecord(Scenario scenario, Tolerances tolerances, double gap, Li
 
     public Beside beside(Results results) {
         Map<String, Row> practice = new HashMap<>();
-        for (Row row : results.rows()) practice.put(who(row.learner()), row);
+        for (Row row : results.rows()) practice.put(LearnerName.key(row.learner()), row);
         List<Pair> pairs = new ArrayList<>();
         List<String> onlyBench = new ArrayList<>();
         for (Job job : jobs) {
             if (Double.isNaN(job.share())) continue;
-            Row row = practice.remove(who(job.learner()));
+            Row row = practice.remove(LearnerName.key(job.learner()));
             if (row == null) onlyBench.add(job.learner());
             else pairs.add(new Pair(job.learner(), row.total().share(), job.share()));
         }
@@ -232,14 +233,10 @@ public record JobRecord(Scenario scenario, Tolerances tolerances, double gap, Li
         double[] built = pairs.stream().mapToDouble(Pair::bench).toArray();
         List<String> onlyPractice = results.rows().stream()
                 .map(Row::learner)
-                .filter(l -> practice.containsKey(who(l)))
+                .filter(l -> practice.containsKey(LearnerName.key(l)))
                 .toList();
         OptionalDouble correlation =
                 pairs.size() < TELLING ? OptionalDouble.empty() : ItemStatistics.correlation(marks, built);
         return new Beside(pairs, correlation, onlyPractice, onlyBench);
-    }
-
-    private static String who(String learner) {
-        return learner.strip().toLowerCase(Locale.ROOT);
     }
 }

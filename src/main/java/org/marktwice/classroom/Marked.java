@@ -3,6 +3,7 @@ package org.marktwice.classroom;
 import java.util.Locale;
 import java.util.Optional;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.scenario.Scenario;
 
@@ -69,7 +70,7 @@ public record Marked(
 
     /** Whether it was made on the boards of another learner of the class set, however the names are typed. */
     public boolean onAnothersBoards() {
-        return !madeFor.isEmpty() && !madeFor.strip().equalsIgnoreCase(learner().strip());
+        return !madeFor.isEmpty() && !LearnerName.key(madeFor).equals(LearnerName.key(learner()));
     }
 
     /** Empty where the file couldn't be read as an attempt. */

@@ -19,6 +19,7 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
+import org.marktwice.bench.LearnerName;
 
 /**
  * What the finished jobs of a class measured, as JSON ({@code *.record.json}) or as a table ({@code *.csv}: a line a
@@ -81,6 +82,15 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
         return new Row(row.learner(), measured);
     }
 
+    /** With these learners as well, after those who are there; the same however a name is typed. */
+    public RecordFile withAll(List<String> learners) {
+        Set<String> there = new HashSet<>();
+        for (Row row : rows) there.add(LearnerName.key(row.learner()));
+        List<Row> all = new ArrayList<>(rows);
+        for (String learner : learners) if (there.add(LearnerName.key(learner))) all.add(new Row(learner, Map.of()));
+        return new RecordFile(scenario, tolerance, gap, all);
+    }
+
     public RecordFile without(String learner) {
         return new RecordFile(
                 scenario,
@@ -109,7 +119,7 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
         for (Json item : Values.items(in.need("learners"), "a list of learners", 0)) {
             Fields one = Fields.of(item, "a learner (an object)", List.of(LEARNER, "measured"));
             String learner = Values.line(one.need(LEARNER), LONGEST);
-            if (!seen.add(learner.strip().toLowerCase(Locale.ROOT))) {
+            if (!seen.add(LearnerName.key(learner))) {
                 throw one.need(LEARNER).place().refuse("the learner " + Words.quoted(learner) + " is there twice");
             }
             rows.add(new Row(learner, measured(one.need("measured"))));
@@ -150,7 +160,7 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
             if (learner.length() > LONGEST || learner.chars().anyMatch(Character::isISOControl)) {
                 throw new FileRefused(name, number, 0, "", "expected a learner's name of 1 to " + LONGEST + " letters");
             }
-            if (!seen.add(learner.toLowerCase(Locale.ROOT))) {
+            if (!seen.add(LearnerName.key(learner))) {
                 throw new FileRefused(name, number, 0, "", "the learner " + Words.quoted(learner) + " is there twice");
             }
             rows.add(new Row(learner, measured(name, head, line)));

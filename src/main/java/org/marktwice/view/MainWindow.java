@@ -78,11 +78,12 @@ public final class MainWindow extends JFrame {
 
     void show(Screen next) {
         Screen before = screen;
+        // what the screen that is left has to say must still be read on the next
+        strip.say("");
         if (before != null) before.left();
         screen = next;
         setTitle(next.title());
         setJMenuBar(menus(next));
-        strip.say("");
         stage.removeAll();
         stage.add(strip, BorderLayout.NORTH);
         stage.add(next.component());

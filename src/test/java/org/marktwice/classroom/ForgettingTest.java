@@ -35,6 +35,12 @@ class ForgettingTest {
                 {"format": "marktwice-record/1", "scenario": "porch-shelf", "learners": [
                  {"learner": "AB", "measured": {"across": 520}}, {"learner": "CD", "measured": {"across": 521}}]}
                 """);
+        put("jobs.json", """
+                {"format": "marktwice-record/1", "scenario": "porch-shelf", "learners": [
+                 {"learner": "CD", "measured": {}}, {"learner": "Ab", "measured": {"across": 520}}]}
+                """);
+        put("quiz/anyone.quiz.jsonl", "{\"format\":\"marktwice-quiz/1\",\"learner\":\"AB\"}\n");
+        put("quiz/another.quiz.jsonl", "{\"format\":\"marktwice-quiz/1\",\"learner\":\"CD\"}\n");
         put("plain.csv", "name\nAB\n");
         put("report AB.txt", "about AB");
     }
@@ -60,8 +66,9 @@ class ForgettingTest {
                         "back/essay.txt",
                         "back/spoilt.attempt.jsonl",
                         "back/torn.attempt.jsonl",
+                        "quiz/anyone.quiz.jsonl",
                         "set/porch-shelf-AB.scenario.json");
-        assertThat(names(found.tables())).containsExactly("class.csv", "set/index.csv", "term.record.json");
+        assertThat(names(found.tables())).containsExactly("class.csv", "jobs.json", "set/index.csv", "term.record.json");
         // the file of another learner bears the name; what is in it says whose it is
         assertThat(names(found.doubtful())).containsExactly("back/AB.attempt.jsonl", "report AB.txt");
         assertThat(folder.resolve("back/essay.txt")).exists();
@@ -75,7 +82,12 @@ class ForgettingTest {
         assertThat(ExerciseSet.read(folder.resolve("set")).learners()).containsExactly("CD", "ABC");
         assertThat(RecordFile.read(folder.resolve("term.record.json")).rows())
                 .containsExactly(new RecordFile.Row("CD", Map.of("across", 521.0)));
+        assertThat(RecordFile.read(folder.resolve("jobs.json")).rows())
+                .extracting(RecordFile.Row::learner)
+                .containsExactly("CD");
         assertThat(folder.resolve("back/torn.attempt.jsonl")).doesNotExist();
+        assertThat(folder.resolve("quiz/anyone.quiz.jsonl")).doesNotExist();
+        assertThat(folder.resolve("quiz/another.quiz.jsonl")).exists();
         assertThat(folder.resolve("back/AB.attempt.jsonl")).exists();
         assertThat(folder.resolve("plain.csv")).exists();
         assertThat(Forgetting.find(folder, "AB").isEmpty()).isTrue();

@@ -73,7 +73,7 @@ class RealWorkTest {
             at.type(typed);
             at.key(KeyEvent.VK_ENTER);
         }
-        assertThat(column("record", "Overall across, 520")).containsExactly("520", "521.2", "517");
+        assertThat(column("record", "Overall across, 520\u00a0±\u00a01")).containsExactly("520", "521.2", "517");
         assertThat(AtTheWindow.onScreen(() -> record.getSelectedRow())).isZero();
         assertThat(AtTheWindow.onScreen(() -> record.getSelectedColumn())).isEqualTo(1);
         assertThat(column("record", "Job of 100")).containsExactly("100", "0", "0");
@@ -87,7 +87,87 @@ class RealWorkTest {
                 .satisfies(r -> assertThat(r.measured()).containsEntry("across", 517.0));
         at.ctrl(KeyEvent.VK_Z);
         at.ctrl(KeyEvent.VK_Z);
-        assertThat(column("record", "Overall across, 520")).containsExactly("520", "521.2", "");
+        assertThat(column("record", "Overall across, 520\u00a0±\u00a01")).containsExactly("520", "521.2", "");
+    }
+
+    private void toTheRecord() {
+        at.click("to-record");
+        at.until("at the record", () -> at.title().equals("Porch shelf: finished jobs"));
+        at.window.table("record").focus();
+        at.robot.waitForIdle();
+    }
+
+    private void down(String... figures) {
+        for (String typed : figures) {
+            if (!typed.isEmpty()) at.type(typed);
+            at.key(KeyEvent.VK_ENTER);
+        }
+    }
+
+    private List<String> across() {
+        return AtTheWindow.onScreen(() -> IntStream.range(0, table("record").getRowCount())
+                .mapToObj(r -> String.valueOf(table("record").getValueAt(r, 0)))
+                .toList());
+    }
+
+    @Test
+    void aRecordIsGoneOnWithAndNeverWrittenOverByAnEmptyOne() throws FileRefused {
+        toTheRecord();
+        down("520", "521");
+        at.key(KeyEvent.VK_ESCAPE);
+        at.until("on the desk", () -> at.title().equals("Teacher's desk"));
+
+        toTheRecord();
+        at.until("there again", () -> across().get(1).equals("521"));
+        down("", "", "519,5");
+        desk.choose("tolerances", "first attempt");
+        at.window.table("record").focus();
+        at.key(KeyEvent.VK_ESCAPE);
+        at.until("on the desk", () -> at.title().equals("Teacher's desk"));
+
+        RecordFile kept = RecordFile.read(home.resolve("Desk/porch-shelf.record.json"));
+        assertThat(kept.tolerance()).isEqualTo("first-attempt");
+        assertThat(kept.rows().subList(0, 4))
+                .extracting(r -> r.of("across").orElse(0))
+                .containsExactly(520.0, 521.0, 519.5, 0.0);
+    }
+
+    @Test
+    void oneStaysInACellUntilItHoldsAFigureOrIsGivenUp() {
+        toTheRecord();
+        down("520", "5,2o");
+        assertThat(at.text("line")).startsWith("\"5,2o\" is no figure in millimetres: Overall across, P02");
+        assertThat(AtTheWindow.onScreen(() -> table("record").isEditing())).isTrue();
+        down("521");
+        assertThat(at.text("line")).isBlank();
+        down("-3");
+        at.key(KeyEvent.VK_ESCAPE);
+        assertThat(AtTheWindow.onScreen(() -> table("record").isEditing())).isFalse();
+        assertThat(across().subList(0, 4)).containsExactly("520", "521", "", "");
+    }
+
+    @Test
+    void aRecordIsBegunForAClassListAndAnotherFileIsNotWrittenOverUnasked() throws IOException, FileRefused {
+        Path list = home.resolve("class.csv");
+        Files.writeString(list, "learner\n'=1+1\nAnna\n");
+        Path other = home.resolve("other.record.json");
+        Files.writeString(other, "mine");
+        toTheRecord();
+        desk.set("record-list", list.toString());
+        at.click("open-record");
+        at.until("begun", () -> at.text("line").equals("Begun for 2 learners"));
+        down("520");
+        desk.set("record-file", other.toString());
+        at.click("save-record");
+        at.window.optionPane().requireMessage("other.record.json is there already. What is in it will be gone.");
+        at.window.optionPane().buttonWithText("Cancel").click();
+        at.window.table("record").focus();
+        at.key(KeyEvent.VK_ESCAPE);
+        at.until("on the desk", () -> at.title().equals("Teacher's desk"));
+        Path kept = home.resolve("other-2.record.json");
+        assertThat(at.text("notice")).isEqualTo("The record was kept in " + kept);
+        assertThat(Files.readString(other)).isEqualTo("mine");
+        assertThat(RecordFile.read(kept).rows()).extracting(RecordFile.Row::learner).containsExactly("=1+1", "Anna");
     }
 
     @Test

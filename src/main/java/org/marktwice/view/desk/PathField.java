@@ -1,5 +1,7 @@
 package org.marktwice.view.desk;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -56,6 +58,13 @@ final class PathField extends JPanel {
             @Override
             public void changedUpdate(javax.swing.event.DocumentEvent event) {}
         });
+        // of a path that is too long its end is to be seen, which tells it from others
+        text.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                showEnd();
+            }
+        });
         JButton choose = new JButton("Choose …");
         choose.setName(name + "-choose");
         choose.addActionListener(e -> choose());
@@ -82,6 +91,13 @@ final class PathField extends JPanel {
 
     void show(@Nullable Path path) {
         text.setText(path == null ? "" : path.toString());
+        showEnd();
+    }
+
+    private void showEnd() {
+        if (text.isFocusOwner()) return;
+        text.setCaretPosition(0);
+        text.setCaretPosition(text.getDocument().getLength());
     }
 
     private void choose() {

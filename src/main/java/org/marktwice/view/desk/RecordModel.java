@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.classroom.JobRecord;
 import org.marktwice.classroom.JobRecord.Judged;
 import org.marktwice.classroom.Measure;
@@ -17,6 +19,10 @@ import org.marktwice.scenario.Scenario;
 
 /** The finished jobs of a class, measured: the record step by step, and how it is judged. It knows no component. */
 final class RecordModel {
+    private static final Pattern FIGURE = Pattern.compile("\\d+([.,]\\d*)?|[.,]\\d+");
+    /** No job is larger, millimetres. */
+    private static final double MOST = 100_000;
+
     private final Scenario scenario;
     private final Steps<RecordFile> steps;
     private final List<Measure> measures;
@@ -47,24 +53,30 @@ final class RecordModel {
         return steps.now().rows().get(row).of(measure.id());
     }
 
-    /**
-     * Takes what was typed into a cell: a figure in millimetres, or nothing.
-     *
-     * @return whether it was a figure that can be
-     */
-    boolean type(int row, Measure measure, String typed) {
+    /** Whether this can be typed into a cell: a figure in millimetres, with a point or a comma, or nothing. */
+    static boolean takes(String typed) {
+        String text = typed.strip();
+        return text.isEmpty() || FIGURE.matcher(text).matches() && Double.parseDouble(text.replace(',', '.')) <= MOST;
+    }
+
+    /** Puts what was typed into a cell, where it {@linkplain #takes can be}; an empty text takes out what is there. */
+    void type(int row, Measure measure, String typed) {
+        if (!takes(typed)) return;
         String text = typed.strip().replace(',', '.');
-        OptionalDouble mm = OptionalDouble.empty();
-        if (!text.isEmpty()) {
-            try {
-                mm = OptionalDouble.of(Double.parseDouble(text));
-            } catch (NumberFormatException e) {
-                return false;
-            }
-            if (!(mm.getAsDouble() >= 0 && mm.getAsDouble() <= 100_000)) return false;
-        }
+        OptionalDouble mm =
+                text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
         steps.edit(steps.now().with(learners().get(row), measure.id(), mm));
-        return true;
+    }
+
+    /** Puts another record in the place of this; that too is undone. */
+    void open(RecordFile read) {
+        steps.edit(read);
+        steps.saved();
+    }
+
+    /** Whether nothing was measured yet. */
+    boolean isBlank() {
+        return steps.now().measures().isEmpty();
     }
 
     /** The record judged against the drawing. */
@@ -106,7 +118,13 @@ final class RecordModel {
         Map<String, Double> shares = new HashMap<>();
         Results known = practice;
         if (known == null) return shares;
-        for (JobRecord.Pair pair : judged().beside(known).pairs()) shares.put(pair.learner(), pair.practice());
+        Map<String, Double> byKey = new HashMap<>();
+        for (Results.Row row : known.rows())
+            byKey.put(LearnerName.key(row.learner()), row.total().share());
+        for (String learner : learners()) {
+            Double share = byKey.get(LearnerName.key(learner));
+            if (share != null) shares.put(learner, share);
+        }
         return shares;
     }
 

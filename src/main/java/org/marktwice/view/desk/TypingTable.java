@@ -1,6 +1,7 @@
 package org.marktwice.view.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -41,14 +42,13 @@ abstract class TypingTable extends JTable {
         setIntercellSpacing(new Dimension(1, 1));
         putClientProperty("terminateEditOnFocusLost", true);
         setSurrendersFocusOnKeystroke(true);
-        field.setBorder(BorderFactory.createLineBorder(Look.colour(Ink.ACTION)));
         Look.styled(field, Style.BODY);
         // the focus may come after the first letter, which the second must not take the place of
         field.putClientProperty(
                 FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY, FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_NEVER);
         // the field has the focus while one types, and Enter with it
         field.addActionListener(e -> down());
-        setDefaultEditor(Object.class, new DefaultCellEditor(field));
+        setDefaultEditor(Object.class, new Editor(field));
         getTableHeader().setReorderingAllowed(false);
         on("ENTER", "down", this::down);
         on("DELETE", "empty", this::empty);
@@ -74,10 +74,15 @@ abstract class TypingTable extends JTable {
     /** Where Enter leads from a cell: a line and a column. */
     abstract int[] below(int line, int column);
 
+    /** Whether a cell can hold what was typed; one stays in a cell that can't until it is put right or given up. */
+    boolean takes(int line, int column, String typed) {
+        return true;
+    }
+
     private void down() {
         int line = isEditing() ? getEditingRow() : Math.max(0, getSelectedRow());
         int column = isEditing() ? getEditingColumn() : Math.max(0, getSelectedColumn());
-        settle();
+        if (isEditing() && !getCellEditor().stopCellEditing()) return;
         int[] next = below(line, column);
         go(next[0], next[1]);
     }
@@ -88,9 +93,9 @@ abstract class TypingTable extends JTable {
         if (line >= 0 && column >= 0 && isCellEditable(line, column)) setValueAt("", line, column);
     }
 
-    /** Takes what is being typed. */
+    /** Takes what is being typed, or gives it up where it can't be taken. */
     void settle() {
-        if (isEditing()) getCellEditor().stopCellEditing();
+        if (isEditing() && !getCellEditor().stopCellEditing()) giveUp();
     }
 
     /** Gives up what is being typed. */
@@ -107,8 +112,40 @@ abstract class TypingTable extends JTable {
     @Override
     protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
         boolean command = event.isMetaDown() || event.isControlDown() != event.isAltDown() || event.isActionKey();
-        putClientProperty("JTable.autoStartsEdit", !command);
+        // Escape leaves the screen, and is no letter
+        boolean letter = event.getKeyCode() != KeyEvent.VK_ESCAPE && event.getKeyChar() != KeyEvent.VK_ESCAPE;
+        putClientProperty("JTable.autoStartsEdit", letter && !command);
         return super.processKeyBinding(key, event, condition, pressed);
+    }
+
+    /** A field that is outlined while what stands in it can't be taken. */
+    private final class Editor extends DefaultCellEditor {
+        private static final long serialVersionUID = 1L;
+
+        Editor(JTextField field) {
+            super(field);
+        }
+
+        @Override
+        public Component getTableCellEditorComponent(
+                JTable table, Object value, boolean selected, int line, int column) {
+            outline(Ink.ACTION);
+            return super.getTableCellEditorComponent(table, value, selected, line, column);
+        }
+
+        @Override
+        public boolean stopCellEditing() {
+            if (!isEditing() || takes(getEditingRow(), getEditingColumn(), field.getText())) {
+                return super.stopCellEditing();
+            }
+            outline(Ink.WRONG);
+            field.selectAll();
+            return false;
+        }
+
+        private void outline(Ink ink) {
+            field.setBorder(BorderFactory.createLineBorder(Look.colour(ink)));
+        }
     }
 
     @Override

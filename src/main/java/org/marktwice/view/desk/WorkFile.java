@@ -1,0 +1,82 @@
+package org.marktwice.view.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JOptionPane;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.Save;
+
+/** The file in which a screen's work is kept. No other file is written over unless that was agreed to. */
+final class WorkFile {
+    private final PathField field;
+    private @Nullable Path known;
+
+    /** @param field where its path is typed or chosen */
+    WorkFile(PathField field) {
+        this.field = field;
+    }
+
+    Optional<Path> path() {
+        return field.path();
+    }
+
+    /** Was opened from there, or saved there: it is this work's own. */
+    void isAt(Path file) {
+        known = file;
+    }
+
+    /** Whether it may be written there; where another file is, that is asked. */
+    boolean agreed(JComponent over, Path file) {
+        return file.equals(known) || mayWrite(over, file);
+    }
+
+    /** Where to keep it when the screen is left, and nothing can be asked: never over another file. */
+    Path whenLeft(Path usual) {
+        Path wanted = field.path().orElse(usual);
+        Path own = known;
+        if (wanted.equals(own) || !Files.exists(wanted)) return wanted;
+        return own != null ? own : free(wanted);
+    }
+
+    /** A name like this one under which nothing lies yet. */
+    static Path free(Path wanted) {
+        String name = String.valueOf(wanted.getFileName());
+        int dot = name.indexOf('.', 1);
+        String stem = dot < 0 ? name : name.substring(0, dot);
+        String ending = dot < 0 ? "" : name.substring(dot);
+        Path free = wanted;
+        for (int i = 2; Files.exists(free); i++) free = wanted.resolveSibling(stem + "-" + i + ending);
+        return free;
+    }
+
+    /** Whether a file may be written there; where there is one already, that is asked. */
+    static boolean mayWrite(JComponent over, Path file) {
+        if (!Files.exists(file)) return true;
+        Object[] words = {"Write over it", "Cancel"};
+        int answer = JOptionPane.showOptionDialog(
+                over,
+                file.getFileName() + " is there already. What is in it will be gone.",
+                "Write over it?",
+                JOptionPane.OK_CANCEL_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                words,
+                words[1]);
+        return answer == 0;
+    }
+
+    /** Saves, and makes its folder where there is none. */
+    static void write(Path file, byte[] bytes) throws FileRefused {
+        Path folder = file.toAbsolutePath().getParent();
+        try {
+            if (folder != null) Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new FileRefused(folder.toString(), "the folder can't be made");
+        }
+        Save.whole(file, bytes);
+    }
+}
