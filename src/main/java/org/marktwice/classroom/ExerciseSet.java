@@ -72,7 +72,9 @@ public final class ExerciseSet {
     /** Those of {@link #learners()} who are not among these, however the names are typed. */
     public List<String> missing(Collection<String> handedIn) {
         Set<String> here = handedIn.stream().map(LearnerName::key).collect(Collectors.toSet());
-        return learners().stream().filter(l -> !here.contains(LearnerName.key(l))).toList();
+        return learners().stream()
+                .filter(l -> !here.contains(LearnerName.key(l)))
+                .toList();
     }
 
     /** Whom a variant was made for; empty where it was made for no one. */

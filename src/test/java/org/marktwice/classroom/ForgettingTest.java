@@ -68,7 +68,8 @@ class ForgettingTest {
                         "back/torn.attempt.jsonl",
                         "quiz/anyone.quiz.jsonl",
                         "set/porch-shelf-AB.scenario.json");
-        assertThat(names(found.tables())).containsExactly("class.csv", "jobs.json", "set/index.csv", "term.record.json");
+        assertThat(names(found.tables()))
+                .containsExactly("class.csv", "jobs.json", "set/index.csv", "term.record.json");
         // the file of another learner bears the name; what is in it says whose it is
         assertThat(names(found.doubtful())).containsExactly("back/AB.attempt.jsonl", "report AB.txt");
         assertThat(folder.resolve("back/essay.txt")).exists();

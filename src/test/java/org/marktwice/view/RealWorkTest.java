@@ -167,7 +167,9 @@ class RealWorkTest {
         Path kept = home.resolve("other-2.record.json");
         assertThat(at.text("notice")).isEqualTo("The record was kept in " + kept);
         assertThat(Files.readString(other)).isEqualTo("mine");
-        assertThat(RecordFile.read(kept).rows()).extracting(RecordFile.Row::learner).containsExactly("=1+1", "Anna");
+        assertThat(RecordFile.read(kept).rows())
+                .extracting(RecordFile.Row::learner)
+                .containsExactly("=1+1", "Anna");
     }
 
     @Test

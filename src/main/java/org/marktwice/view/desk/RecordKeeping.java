@@ -23,8 +23,8 @@ final class RecordKeeping {
     private final Scenario scenario;
     private final RecordModel model;
     private final Consumer<String> say;
-    private final PathField path = new PathField(
-            "record-file", "The record's file, *.record.json or *.csv", PathField.Kind.FILE, () -> {});
+    private final PathField path =
+            new PathField("record-file", "The record's file, *.record.json or *.csv", PathField.Kind.FILE, () -> {});
     private final WorkFile work = new WorkFile(path);
     private final PathField list = new PathField(
             "record-list", "Their names, from a class list (CSV); empty for so many", PathField.Kind.FILE, () -> {});
@@ -81,7 +81,9 @@ final class RecordKeeping {
             return;
         }
         Aside.run(
-                () -> ClassSet.entries(handedOut()).stream().map(ClassSet.Entry::learner).toList(),
+                () -> ClassSet.entries(handedOut()).stream()
+                        .map(ClassSet.Entry::learner)
+                        .toList(),
                 whose -> {
                     if (whose.isEmpty() || !model.isBlank()) return;
                     model.open(RecordFile.blank(scenario.id(), whose));
@@ -119,7 +121,8 @@ final class RecordKeeping {
                     RecordFile read = RecordFile.read(from);
                     RecordFile named = new RecordFile(scenario.id(), read.tolerance(), read.gap(), read.rows());
                     JobRecord.of(scenario, read.scenario().isEmpty() ? named : read, from.toString());
-                    return new Read(named, more.isPresent() ? ClassList.read(more.get()).learners() : List.of());
+                    return new Read(
+                            named, more.isPresent() ? ClassList.read(more.get()).learners() : List.of());
                 },
                 read -> {
                     // somebody began to type before it came
@@ -143,7 +146,8 @@ final class RecordKeeping {
         Aside.run(
                 () -> names.isPresent() ? ClassList.read(names.get()) : ClassList.numbered(number),
                 all -> {
-                    String back = model.isBlank() ? "" : "; " + RecordScreen.UNDO.word() + " brings back what was typed";
+                    String back =
+                            model.isBlank() ? "" : "; " + RecordScreen.UNDO.word() + " brings back what was typed";
                     model.open(RecordFile.blank(scenario.id(), all.learners()));
                     opened.run();
                     int n = all.learners().size();
@@ -178,7 +182,8 @@ final class RecordKeeping {
 
     private byte[] bytes(RecordFile record, Path to) throws FileRefused {
         String name = to.toString().toLowerCase(Locale.ROOT);
-        if (isTable(to)) return record.csv(model.measures().stream().map(Measure::id).toList());
+        if (isTable(to))
+            return record.csv(model.measures().stream().map(Measure::id).toList());
         if (name.endsWith(".json")) return record.bytes();
         throw new FileRefused(to.toString(), "expected a file *.record.json or *.csv to save to");
     }

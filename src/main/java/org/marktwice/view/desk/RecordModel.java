@@ -63,8 +63,7 @@ final class RecordModel {
     void type(int row, Measure measure, String typed) {
         if (!takes(typed)) return;
         String text = typed.strip().replace(',', '.');
-        OptionalDouble mm =
-                text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+        OptionalDouble mm = text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
         steps.edit(steps.now().with(learners().get(row), measure.id(), mm));
     }
 

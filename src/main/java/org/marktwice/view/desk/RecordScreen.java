@@ -30,7 +30,11 @@ final class RecordScreen implements Screen {
     static final Command SAVE =
             new Command("save-record", Place.RECORD, "Save", "menu S", "Save the record, as CSV or JSON by its name");
     static final Command OPEN = new Command(
-            "open-record", Place.RECORD, "Open or begin", "menu ENTER", "Open the record, or begin one for the class; a list's learners are put in");
+            "open-record",
+            Place.RECORD,
+            "Open or begin",
+            "menu ENTER",
+            "Open the record, or begin one for the class; a list's learners are put in");
     static final Command UNDO = new Command("undo-record", Place.RECORD, "Undo", "menu Z", "Go back an entry");
     static final Command REDO = new Command("redo-record", Place.RECORD, "Redo", "menu shift Z", "Go on again");
     static final Command BESIDE = new Command(
@@ -63,8 +67,14 @@ final class RecordScreen implements Screen {
         deeds = List.of(
                 new Deed(OPEN, () -> settled(file::open)),
                 new Deed(SAVE, () -> settled(() -> file.save(page()))),
-                new Deed(UNDO, () -> step(model.steps()::undo), () -> model.steps().canUndo()),
-                new Deed(REDO, () -> step(model.steps()::redo), () -> model.steps().canRedo()),
+                new Deed(
+                        UNDO,
+                        () -> step(model.steps()::undo),
+                        () -> model.steps().canUndo()),
+                new Deed(
+                        REDO,
+                        () -> step(model.steps()::redo),
+                        () -> model.steps().canRedo()),
                 new Deed(BESIDE, this::beside),
                 new Deed(BACK, desk::home));
         table = new RecordTable(model, this::say);
@@ -127,8 +137,8 @@ final class RecordScreen implements Screen {
     }
 
     private Card choices() {
-        Card card = new Card(new MigLayout(
-                "insets 14 20 14 20, gap 12 8, fillx", "[][grow 120,fill]16[][]12[][grow,fill][fill]"));
+        Card card = new Card(
+                new MigLayout("insets 14 20 14 20, gap 12 8, fillx", "[][grow 120,fill]16[][]12[][grow,fill][fill]"));
         card.add(Look.quiet("Record", Style.BODY));
         card.add(file.path(), "wmin 0");
         card.add(Look.quiet("Learners", Style.BODY));

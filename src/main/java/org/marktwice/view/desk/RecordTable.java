@@ -63,7 +63,8 @@ final class RecordTable extends TypingTable {
     }
 
     private void dressNames() {
-        while (names.getColumnCount() > 1) names.removeColumn(names.getColumnModel().getColumn(1));
+        while (names.getColumnCount() > 1)
+            names.removeColumn(names.getColumnModel().getColumn(1));
         names.getColumnModel().getColumn(0).setHeaderRenderer(new WrappedHead(HEAD_LINES, false));
         names.setDefaultRenderer(Object.class, new Figure());
         names.setName("record-names");
