@@ -145,10 +145,29 @@ public record JobRecord(Scenario scenario, Tolerances tolerances, double gap, Li
                 continue;
             }
             double off = read.getAsDouble() - measure.drawn();
-            double limit = measure.kind() == Measure.Kind.GAP ? gap : tolerances.plusMinus(measure.drawn());
+            double limit = limit(measure, tolerances, gap);
             judged.add(new Judged(measure.id(), measure.title(), off, limit, Band.of(off, limit)));
         }
         return judged;
+    }
+
+    private static double limit(Measure measure, Tolerances tolerances, double gap) {
+        return measure.kind() == Measure.Kind.GAP ? gap : tolerances.plusMinus(measure.drawn());
+    }
+
+    /** How far a measure may be out and still be fair, ± millimetres; of diagonals, how much they may differ. */
+    public double limit(Measure measure) {
+        return limit(measure, tolerances, gap);
+    }
+
+    /** The job judged by the exercise's own limits, before anything was measured. */
+    public static JobRecord blank(Scenario scenario) {
+        return new JobRecord(
+                scenario,
+                Tolerances.of(scenario.practice().size()),
+                scenario.practice().gap(),
+                Measure.of(scenario.drawing()),
+                List.of());
     }
 
     /** Told at the first of the two, where both were measured. */

@@ -20,6 +20,10 @@ import org.marktwice.classroom.Results;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RecordFile;
 import org.marktwice.files.Save;
+import org.marktwice.print.Page;
+import org.marktwice.print.Paper;
+import org.marktwice.print.RecordSheets;
+import org.marktwice.print.SheetFile;
 import org.marktwice.scenario.Scenario;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -33,14 +37,15 @@ import picocli.CommandLine.Parameters;
             "Judges what the finished jobs of a class measured against the drawing.",
             "Overall sizes, places, diagonals and gaps are each in a band: good within half the limit, fair "
                     + "within it, poor beyond. With --attempts it sets the practice marks beside them. With --class and "
-                    + "no RECORD it begins an empty record to fill in."
+                    + "no RECORD it begins an empty record to fill in, in a file or on paper."
         },
         footer = {
             "",
             "RECORD is a table (*.csv): a line a learner, a column a measure, empty where nothing was measured; or JSON",
             "(*.record.json, see scenarios/schema/record.schema.json). Measures: across, deep, high; place-PART;",
             "diagonal-1-a and diagonal-1-b …, of which the difference counts; gap-JOINT. What there is on this job stands",
-            "in the head of an empty record.",
+            "in the head of an empty record. On paper an empty cell is room to write in: an empty record is a blank for",
+            "the bench, one filled in has its bands, and with --attempts the practice marks.",
             "",
             "Exit 0: done. 2: a file can't be read, or has a measure that this job hasn't.",
             "",
@@ -94,8 +99,19 @@ final class ClassRecordCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "write the record to FILE as well (*.csv or *.record.json); may be repeated")
+            description =
+                    "write the record to FILE as well (*.csv or *.record.json), or print it (*.pdf, *.svg, *.png); may be repeated")
     private List<Path> out = new ArrayList<>();
+
+    @Option(names = "--each", description = "print a sheet for each learner, not one table of the class")
+    private boolean each;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            converter = PaperConverter.class,
+            description = "for what is printed: a4 (if nothing is said) or letter")
+    private Paper paper = Paper.A4;
 
     @Option(names = "--json", description = "write the result as JSON, as described below")
     private boolean json;
@@ -110,8 +126,9 @@ final class ClassRecordCommand implements Callable<Integer> {
         RecordFile file = file(scenario);
         String name = recordFile == null ? "--tolerance" : recordFile.toString();
         JobRecord record = JobRecord.of(scenario, file, name);
-        for (Path one : out) write(one, file, record);
+        for (Path one : out) check(one);
         Beside beside = attempts == null ? null : record.beside(practice(attempts));
+        for (Path one : out) write(one, file, record, beside);
         if (json) console.json(answer(record, beside));
         else console.line(RecordText.of(record, beside));
         return Exit.DONE;
@@ -139,14 +156,24 @@ final class ClassRecordCommand implements Callable<Integer> {
         return new CommandLine.ParameterException(spec.commandLine(), why);
     }
 
-    private static void write(Path to, RecordFile file, JobRecord record) throws FileRefused {
+    private static void check(Path to) throws FileRefused {
+        String name = to.toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".csv") || name.endsWith(".json") || SheetFile.named(to).isPresent()) return;
+        throw new FileRefused(
+                to.toString(), "expected a file *.csv or *.record.json to write to, or *.pdf, *.svg or *.png to print to");
+    }
+
+    private void write(Path to, RecordFile file, JobRecord record, @Nullable Beside beside) throws FileRefused {
         String name = to.toString().toLowerCase(Locale.ROOT);
         if (name.endsWith(".csv")) {
             Save.whole(to, file.csv(record.measures().stream().map(Measure::id).toList()));
         } else if (name.endsWith(".json")) {
             Save.whole(to, file.bytes());
         } else {
-            throw new FileRefused(to.toString(), "expected a file *.csv or *.record.json to write to");
+            List<Page> pages = each
+                    ? RecordSheets.each(record, file, beside, paper)
+                    : RecordSheets.table(record, file, beside, paper);
+            SheetFile.save(to, pages, "Finished jobs: " + record.scenario().title());
         }
     }
 

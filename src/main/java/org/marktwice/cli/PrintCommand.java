@@ -1,12 +1,15 @@
 package org.marktwice.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.marktwice.files.FileRefused;
+import org.marktwice.print.Issue;
 import org.marktwice.print.Page;
 import org.marktwice.print.Paper;
 import org.marktwice.print.SheetFile;
@@ -24,8 +27,8 @@ import picocli.CommandLine.TypeConversionException;
         name = "print",
         description = {
             "Writes the sheets of an exercise to a file, to be handed out.",
-            "These are the working drawing, parts list, worksheet, answer sheet, rule book and cautions, in "
-                    + "this order, numbered through."
+            "These are the working drawing, parts list, worksheet, answer sheet, rule book, cautions and record "
+                    + "sheet, in this order, numbered through."
         },
         footer = {
             "",
@@ -57,7 +60,7 @@ final class PrintCommand implements Callable<Integer> {
             arity = "1..*",
             converter = KindConverter.class,
             description =
-                    "drawing, parts, worksheet, answers, rules, cautions; more than one may be named; if none is, all")
+                    "drawing, parts, worksheet, answers, rules, cautions, record; more than one may be named; if none is, all")
     private List<SheetKind> kinds = new ArrayList<>();
 
     @Option(
@@ -66,6 +69,18 @@ final class PrintCommand implements Callable<Integer> {
             converter = PaperConverter.class,
             description = "a4 (if nothing is said) or letter")
     private Paper paper = Paper.A4;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DATE",
+            description = "date of issue of the drawing, as it is to be written, or today")
+    private String date = "";
+
+    @Option(names = "--by", paramLabel = "NAME", description = "who drew it")
+    private String by = "";
+
+    @Option(names = "--owner", paramLabel = "NAME", description = "the school or workshop")
+    private String owner = "";
 
     @Option(names = "--json", description = "write what was made as JSON, as described below")
     private boolean json;
@@ -79,7 +94,7 @@ final class PrintCommand implements Callable<Integer> {
         SheetFile.check(out);
         Scenario scenario = Inputs.scenario(file);
         Set<SheetKind> wanted = kinds.isEmpty() ? EnumSet.allOf(SheetKind.class) : EnumSet.copyOf(kinds);
-        List<Page> pages = Sheets.of(scenario, wanted, paper);
+        List<Page> pages = Sheets.of(scenario, wanted, paper, issue());
         SheetFile.save(out, pages, scenario.title());
         if (json) {
             console.json(Fields.with("scenario", scenario.id())
@@ -94,13 +109,19 @@ final class PrintCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
+    /** The clock is asked only where today is asked for. */
+    private Issue issue() {
+        boolean today = date.strip().equalsIgnoreCase("today");
+        return new Issue(owner, by, today ? LocalDate.now(ZoneId.systemDefault()).toString() : date);
+    }
+
     /** A kind of sheet by its id. */
     static final class KindConverter implements ITypeConverter<SheetKind> {
         @Override
         public SheetKind convert(String text) {
             return SheetKind.of(text)
                     .orElseThrow(() -> new TypeConversionException(
-                            "expected drawing, parts, worksheet, answers, rules or cautions, found \"" + text + "\""));
+                            "expected drawing, parts, worksheet, answers, rules, cautions or record, found \"" + text + "\""));
         }
     }
 }

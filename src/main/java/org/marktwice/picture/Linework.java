@@ -24,6 +24,11 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
     private static final double TOUCH = 0.01;
     /** So far beside an edge one looks past it, millimetres. */
     private static final double BESIDE = 0.03;
+    /**
+     * What hides an edge begins so far before it, millimetres. Beside the line of an inner corner one is inside the wood that
+     * meets there, up to BESIDE deep; towards an isometric eye that is left again within 0.042, as every face seen faces the eye.
+     */
+    private static final double BEFORE = 0.08;
     /** Drawn pieces shorter than this are left out, millimetres. */
     private static final double SHORTEST = 0.05;
 
@@ -95,7 +100,7 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
     private static double @org.jspecify.annotations.Nullable [] covers(Box box, Vector3dc a, Vector3dc e, Vector3dc d) {
         double far = 1e6;
         List<double[]> polygon =
-                List.of(new double[] {0, TOUCH}, new double[] {1, TOUCH}, new double[] {1, far}, new double[] {0, far});
+                List.of(new double[] {0, BEFORE}, new double[] {1, BEFORE}, new double[] {1, far}, new double[] {0, far});
         for (int axis = 0; axis < 3 && !polygon.isEmpty(); axis++) {
             double low = box.min(axis) + TOUCH - a.get(axis);
             double high = box.max(axis) - TOUCH - a.get(axis);

@@ -3,8 +3,10 @@ package org.marktwice.picture;
 import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.JobAxis;
 import org.marktwice.drawing.Overall;
 
@@ -48,6 +50,13 @@ record SheetLayout(
                 new Rectangle2D.Double(side.getX(), side.getMaxY(), side.getWidth() + 2 * level, belowSide));
     }
 
+    /** A picture to scale is at least so wide, pixels: 35 mm on paper. */
+    private static final double PICTURE = 100;
+
+    /**
+     * @param scales gives the scale to be used for the largest that there is room for: then no size is left out for a larger
+     *     picture, and the scale comes next; null where any scale will do
+     */
     static SheetLayout of(
             Rectangle2D area,
             Overall overall,
@@ -55,18 +64,22 @@ record SheetLayout(
             double pictureAspect,
             List<Dimension> all,
             Font font,
-            DoubleUnaryOperator scales) {
+            @Nullable DoubleUnaryOperator scales) {
+        DoubleUnaryOperator to = scales == null ? scale -> scale : scales;
         SheetLayout best = null;
-        double bestWorth = -1;
+        double[] bestWorth = {};
         for (int joints = 4; joints >= 0; joints--) {
             List<Dimension> kept = keep(all, joints);
             for (boolean beside : new boolean[] {false, true}) {
                 for (double share = 0.26; share <= 0.66; share += 0.04) {
-                    SheetLayout one = arranged(area, overall, method, kept, font, beside, share, scales);
+                    SheetLayout one = arranged(area, overall, method, kept, font, beside, share, to);
                     if (one == null) continue;
                     double shown = pictureScale(one.picture(), pictureAspect);
-                    double worth = Math.min(one.scale() * across(overall), 0.85 * shown) * (1 + 0.09 * joints);
-                    if (worth > bestWorth) {
+                    double large = Math.min(one.scale() * across(overall), 0.85 * shown);
+                    double[] worth = scales != null
+                            ? new double[] {kept.size(), shown >= PICTURE ? 1 : 0, one.scale(), large}
+                            : new double[] {large * (1 + 0.09 * joints)};
+                    if (Arrays.compare(worth, bestWorth) > 0) {
                         best = one;
                         bestWorth = worth;
                     }
@@ -99,7 +112,7 @@ record SheetLayout(
     }
 
     /** The picture above (or to the right of) the views, with this share of the height (or width); null without room. */
-    private static @org.jspecify.annotations.Nullable SheetLayout arranged(
+    private static @Nullable SheetLayout arranged(
             Rectangle2D area,
             Overall o,
             WorkingDrawing.Method method,

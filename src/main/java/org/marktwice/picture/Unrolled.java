@@ -3,10 +3,8 @@ package org.marktwice.picture;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
@@ -73,14 +71,7 @@ public final class Unrolled {
     }
 
     private static Unrolled in(Rectangle2D area, Board board, Font font, @Nullable FormShown form, double greatest) {
-        FontRenderContext frc = new FontRenderContext(null, true, true);
-        double labels = LABEL_GAP;
-        for (Surface s : Surface.LONG) {
-            double wide = Math.max(
-                    font.getStringBounds(s.spoken(), frc).getWidth(),
-                    quiet(font).getStringBounds(note(board, s), frc).getWidth());
-            labels = Math.max(labels, LABEL_GAP + wide);
-        }
+        double labels = labels(board, font);
         double line = font.getSize2D() * 1.6;
         Map<Surface, Rectangle2D> extents = extents(board, form);
         Rectangle2D strips = new Rectangle2D.Double();
@@ -95,14 +86,7 @@ public final class Unrolled {
                 extent(extents, Surface.END_2).getWidth());
         double least = 0.02;
         double across = (area.getWidth() - labels - BESIDE) / (strips.getWidth() + ends);
-        double endLabel = 0;
-        // a program that draws the letters otherwise may need a little more
-        double slack = font.getSize2D() * 0.6;
-        for (Surface s : List.of(Surface.END_1, Surface.END_2)) {
-            double wide = font.getStringBounds(s.spoken() + "  ", frc).getWidth()
-                    + quiet(font).getStringBounds(note(board, s), frc).getWidth();
-            endLabel = Math.max(endLabel, wide + slack);
-        }
+        double endLabel = endLabels(board, font);
         // what stands under the ends needs its room, however narrow they are
         if (ends * across < endLabel) across = (area.getWidth() - labels - BESIDE - endLabel) / strips.getWidth();
         double down = (area.getHeight() - 3 * GAP) / high;
@@ -124,6 +108,41 @@ public final class Unrolled {
             y += extent.getHeight() * scale + GAP;
         }
         return new Unrolled(board, scale, labels, line, places, form);
+    }
+
+    /** The room that the names take to the left of the strips. */
+    private static double labels(Board board, Font font) {
+        return LABEL_GAP
+                + Surface.LONG.stream()
+                        .mapToDouble(s -> SurfaceLabel.of(board, s).width(font))
+                        .max()
+                        .orElse(0);
+    }
+
+    /** The room that the names take under the ends; a program that draws the letters otherwise may need a little more. */
+    private static double endLabels(Board board, Font font) {
+        return font.getSize2D() * 0.6
+                + Math.max(
+                        SurfaceLabel.of(board, Surface.END_1).width(font),
+                        SurfaceLabel.of(board, Surface.END_2).width(font));
+    }
+
+    /** To a scale, all true, the ends side by side under the strips: narrower, and higher, than with the ends on the right. */
+    public static Unrolled endsBelow(Rectangle2D area, Board board, Font font, double scale) {
+        double labels = labels(board, font);
+        double line = font.getSize2D() * 1.6;
+        double length = board.size().length() * scale;
+        double end = Math.max(board.size().width() * scale, endLabels(board, font));
+        double x = area.getX() + Math.max(0, (area.getWidth() - labels - Math.max(length, 2 * end + BESIDE)) / 2) + labels;
+        double y = area.getY();
+        Map<Surface, Rectangle2D> places = new EnumMap<>(Surface.class);
+        for (Surface s : Surface.LONG) {
+            put(places, board, s, x, y, scale);
+            y += board.vExtent(s) * scale + GAP;
+        }
+        put(places, board, Surface.END_1, x, y + GAP, scale);
+        put(places, board, Surface.END_2, x + end + BESIDE, y + GAP, scale);
+        return new Unrolled(board, scale, labels, line, places, null);
     }
 
     private static Rectangle2D extent(Map<Surface, Rectangle2D> extents, Surface s) {
@@ -229,6 +248,9 @@ public final class Unrolled {
         Rectangle2D all = shape(Surface.FACE_1).getBounds2D();
         for (Surface s : Surface.values()) all.add(shape(s).getBounds2D());
         all.add(all.getX() - labels, all.getY());
+        for (Surface s : List.of(Surface.END_1, Surface.END_2)) {
+            all.add(all.getX(), shape(s).getBounds2D().getMaxY() + 1.2 * line);
+        }
         return all;
     }
 
@@ -264,42 +286,10 @@ public final class Unrolled {
             own.setColor(new Color(0x4A, 0x33, 0x1E, 120));
             own.setStroke(new BasicStroke(1));
             own.draw(shape(s));
-            label(own, s, painter.font(), palette);
+            SurfaceLabel.of(board, s).paint(own, shape(s).getBounds2D(), LABEL_GAP, painter.font(), palette);
         }
         Callouts.paint(own, p.callouts(), this::project, bounds(), labels(), s -> true, palette, painter.font());
         own.dispose();
-    }
-
-    private void label(Graphics2D g, Surface s, Font font, Palette palette) {
-        Rectangle2D place = shape(s).getBounds2D();
-        FontMetrics body = g.getFontMetrics(font);
-        FontMetrics small = g.getFontMetrics(quiet(font));
-        String note = note(board, s);
-        if (s.isEnd()) {
-            double y = place.getMaxY() + body.getAscent() + 2;
-            write(g, s.spoken(), place.getX(), y, font, palette.of(Ink.INK));
-            double after = place.getX() + body.stringWidth(s.spoken() + "  ");
-            write(g, note, after, y, quiet(font), palette.of(Ink.QUIET));
-            return;
-        }
-        boolean two = place.getHeight() >= body.getAscent() + small.getHeight();
-        double right = place.getX() - LABEL_GAP;
-        double middle = place.getCenterY();
-        double y = two ? middle - 1 : middle + body.getAscent() * 0.36;
-        write(g, s.spoken(), right - body.stringWidth(s.spoken()), y, font, palette.of(Ink.INK));
-        if (two) {
-            write(g, note, right - small.stringWidth(note), y + small.getHeight(), quiet(font), palette.of(Ink.QUIET));
-        }
-    }
-
-    private static void write(Graphics2D g, String text, double x, double y, Font font, Color colour) {
-        g.setFont(font);
-        g.setColor(colour);
-        g.drawString(text, (float) x, (float) y);
-    }
-
-    private static Font quiet(Font font) {
-        return font.deriveFont(font.getSize2D() * 12 / 13);
     }
 
     /** What stands under a surface's name: planed or sawn, bark or heart side. */

@@ -37,9 +37,10 @@ public final class WorkingDrawing {
     private final List<Dimension> dimensions;
     private final List<JointDetail> details;
 
-    private final DoubleUnaryOperator scales;
+    private final @Nullable DoubleUnaryOperator scales;
 
-    private WorkingDrawing(Drawing drawing, Method method, DoubleUnaryOperator scales, List<JointDetail> details) {
+    private WorkingDrawing(
+            Drawing drawing, Method method, @Nullable DoubleUnaryOperator scales, List<JointDetail> details) {
         this.scales = scales;
         this.details = details;
         this.drawing = drawing;
@@ -53,11 +54,11 @@ public final class WorkingDrawing {
     }
 
     public static WorkingDrawing of(Drawing drawing, Method method) {
-        return new WorkingDrawing(drawing, method, scale -> scale, List.of());
+        return new WorkingDrawing(drawing, method, null, List.of());
     }
 
     /**
-     * Its views drawn to one of certain scales.
+     * Its views drawn to one of certain scales, and all their sizes with them.
      *
      * @param scales gives the scale to be used, in pixels a millimetre, for the largest that there is room for
      */

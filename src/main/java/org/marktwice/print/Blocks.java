@@ -1,5 +1,6 @@
 package org.marktwice.print;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.Ink;
@@ -119,9 +120,41 @@ final class Blocks {
     /** A table of so few rows is not broken over two pages. */
     private static final int SHORT = 16;
 
-    /** A heading and rows, in one piece where they are few. */
+    /** A heading, a head and rows: in one piece where they are few, else with the head again on each page. */
     static List<Block> table(List<Block> blocks) {
-        return blocks.size() <= SHORT ? List.of(together(blocks)) : blocks;
+        return table(blocks, SHORT);
+    }
+
+    /** @param few so many blocks, and no more, are kept in one piece */
+    static List<Block> table(List<Block> blocks, int few) {
+        if (blocks.isEmpty()) return List.of();
+        if (blocks.size() <= few) return List.of(together(blocks));
+        List<Block> all = new ArrayList<>();
+        Block head = null;
+        for (Block block : blocks) {
+            all.add(block.leads() || head == null ? block : under(head, block));
+            head = block.leads() ? block : head;
+        }
+        return all;
+    }
+
+    private static Block under(Block head, Block row) {
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return row.height(width);
+            }
+
+            @Override
+            public void draw(Pen pen, double x, double y, double width) {
+                row.draw(pen, x, y, width);
+            }
+
+            @Override
+            public Block head() {
+                return head;
+            }
+        };
     }
 
     /** Blocks kept together. */

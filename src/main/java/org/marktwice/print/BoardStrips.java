@@ -36,21 +36,24 @@ final class BoardStrips {
     private static double least(Board board, double width, double height) {
         double[] all = Figure.scales();
         for (double reduction : all) {
-            Rectangle2D needs = bounds(board, reduction);
+            Rectangle2D needs = bounds(board, reduction, width);
             if (needs.getWidth() + 4 <= width && needs.getHeight() <= height) return reduction;
         }
         return all[all.length - 1];
     }
 
-    private static Rectangle2D bounds(Board board, double reduction) {
-        Rectangle2D vast = new Rectangle2D.Double(0, 0, 1e5, 1e5);
-        Rectangle2D b = unrolled(vast, board, reduction).bounds();
+    private static Rectangle2D bounds(Board board, double reduction, double width) {
+        Rectangle2D high = new Rectangle2D.Double(0, 0, width / UNIT, 1e5);
+        Rectangle2D b = unrolled(high, board, reduction).bounds();
         return new Rectangle2D.Double(b.getX() * UNIT, b.getY() * UNIT, b.getWidth() * UNIT, b.getHeight() * UNIT);
     }
 
+    /** The ends on the right, or where there is no room, below. */
     private static Unrolled unrolled(Rectangle2D place, Board board, double reduction) {
         Font font = Type.BODY.font().deriveFont((float) (Type.BODY.size() / UNIT));
-        return Unrolled.scaled(place, board, font, Paper.points(1) / reduction / UNIT);
+        double scale = Paper.points(1) / reduction / UNIT;
+        Unrolled right = Unrolled.scaled(place, board, font, scale);
+        return right.scale() < scale * (1 - 1e-9) ? Unrolled.endsBelow(place, board, font, scale) : right;
     }
 
     String scale() {
@@ -74,7 +77,7 @@ final class BoardStrips {
     }
 
     Block of(BoardPicture picture) {
-        Rectangle2D needs = bounds(picture.board(), reduction(picture.board()));
+        Rectangle2D needs = bounds(picture.board(), reduction(picture.board()), room.getWidth());
         return Blocks.picture(needs.getHeight() + 3, (pen, place) -> draw(pen, place, picture), null);
     }
 

@@ -22,7 +22,7 @@ final class DrawingSheet {
     /** As many details as stand beside the views. */
     private static final int BESIDE = 3;
     /** Shares of the sheet that details may take. */
-    private static final double[] SHARES = {0.42, 0.38, 0.34, 0.3, 0.26, 0.22};
+    private static final double[] SHARES = {0.5, 0.46, 0.42, 0.38, 0.34, 0.3, 0.26, 0.22};
 
     private static final double GAP = Paper.points(6);
     private static final JointDetail.Enlarging SCALES = new JointDetail.Enlarging(
@@ -31,12 +31,14 @@ final class DrawingSheet {
 
     private final Scenario scenario;
     private final Paper paper;
+    private final Issue issue;
     private final WorkingDrawing drawing;
     private final Font font = Type.BODY.font();
 
-    DrawingSheet(Scenario scenario, Paper paper) {
+    DrawingSheet(Scenario scenario, Paper paper, Issue issue) {
         this.scenario = scenario;
         this.paper = paper;
+        this.issue = issue;
         // first angle where the paper is ISO's, third where it is North America's
         WorkingDrawing.Method method =
                 paper == Paper.LETTER ? WorkingDrawing.Method.THIRD_ANGLE : WorkingDrawing.Method.FIRST_ANGLE;
@@ -56,7 +58,7 @@ final class DrawingSheet {
         List<Leaf> leaves = new ArrayList<>();
         leaves.add(leaf(landscape, scaleText(alone), List.of(), views(landscape, 0)));
         for (int i = 0; i < details.size(); i += 4)
-            leaves.add(apart(details.subList(i, Math.min(i + 4, details.size()))));
+            leaves.add(apart(landscape, details.subList(i, Math.min(i + 4, details.size()))));
         return leaves;
     }
 
@@ -86,26 +88,27 @@ final class DrawingSheet {
         return Optional.ofNullable(best);
     }
 
-    /** Details by themselves, four to a sheet. */
-    private Leaf apart(List<JointDetail> details) {
-        Rectangle2D room = TitleBlock.inside(paper, false);
+    /** Details by themselves, four to a sheet at most; one or two have half of it each, three on a lying one a third. */
+    private Leaf apart(boolean landscape, List<JointDetail> details) {
+        Rectangle2D room = TitleBlock.insideSigned(paper, landscape);
         List<Placed> placed = new ArrayList<>();
-        int across = details.size() > 2 ? 2 : 1;
-        int down = details.size() > 1 ? 2 : 1;
-        double w = (room.getWidth() - GAP) / across;
-        double h = (room.getHeight() - GAP) / down;
-        for (int i = 0; i < details.size(); i++) {
+        int n = details.size();
+        int across = landscape && n == 3 ? 3 : n > 2 || landscape ? 2 : 1;
+        int down = n > across || !landscape ? 2 : 1;
+        double w = (room.getWidth() - (across - 1) * GAP) / across;
+        double h = (room.getHeight() - (down - 1) * GAP) / down;
+        for (int i = 0; i < n; i++) {
             Rectangle2D place = new Rectangle2D.Double(
                     room.getX() + i % across * (w + GAP), room.getY() + i / across * (h + GAP), w, h);
             placed.add(new Placed(details.get(i), place));
         }
-        return leaf(false, "", placed, null);
+        return leaf(landscape, "as shown", placed, null);
     }
 
     private record Placed(JointDetail detail, Rectangle2D place) {}
 
     private Leaf leaf(boolean landscape, String scale, List<Placed> details, @Nullable Rectangle2D views) {
-        return new Leaf(landscape, Sheets.block(SheetKind.DRAWING, scenario, scale), (pen, place) -> {
+        return new Leaf(landscape, Sheets.signed(SheetKind.DRAWING, scenario, scale, issue), (pen, place) -> {
             if (views != null) drawing.paint(pen.g, views, null, Pen.PALETTE, font);
             for (Placed p : details) p.detail().paint(pen.g, p.place(), SCALES, Pen.PALETTE, font);
         });
@@ -113,7 +116,7 @@ final class DrawingSheet {
 
     /** The room for the views, with this share below them on an upright sheet, to the right of them on a lying one. */
     private Rectangle2D views(boolean landscape, double share) {
-        Rectangle2D r = TitleBlock.inside(paper, landscape);
+        Rectangle2D r = TitleBlock.insideSigned(paper, landscape);
         if (share == 0) return r;
         return landscape
                 ? new Rectangle2D.Double(r.getX(), r.getY(), (1 - share) * r.getWidth() - GAP, r.getHeight())
@@ -121,7 +124,7 @@ final class DrawingSheet {
     }
 
     private List<Placed> places(boolean landscape, double share) {
-        Rectangle2D r = TitleBlock.inside(paper, landscape);
+        Rectangle2D r = TitleBlock.insideSigned(paper, landscape);
         List<Placed> placed = new ArrayList<>();
         int n = drawing.details().size();
         double wide = landscape ? share * r.getWidth() : (r.getWidth() - (n - 1) * GAP) / n;

@@ -4,10 +4,11 @@ import java.util.Locale;
 
 /** Figures as they are written on a sheet, and scales. */
 final class Figure {
-    /** Reductions that a workshop's rule can read. */
-    private static final double[] SCALES = {1, 2, 2.5, 3, 4, 5, 7.5, 10, 15, 20, 25, 50};
+    /** Full size and the reductions that ISO 5455 recommends, as far as joinery goes; an ordinary rule reads them. */
+    private static final double[] SCALES = {1, 2, 5, 10, 20, 50, 100};
 
-    private static final double[] ENLARGED = {10, 5, 2};
+    /** The enlargements that ISO 5455 recommends, as far as a sheet of paper holds them. */
+    private static final double[] ENLARGED = {20, 10, 5, 2};
 
     private Figure() {}
 
@@ -41,11 +42,11 @@ final class Figure {
         return SCALES[SCALES.length - 1];
     }
 
-    /** The largest scale for a detail, full size being 1, that is no larger than there is room for; ISO 5455's enlargements. */
+    /** The largest scale for a detail, full size being 1, that is no larger than there is room for; the least where none is. */
     static double detailScale(double room) {
         for (double times : ENLARGED) if (times <= room) return times;
         for (double scale : SCALES) if (1 / scale <= room) return 1 / scale;
-        return room;
+        return 1 / SCALES[SCALES.length - 1];
     }
 
     /** {@code 2 : 1}, {@code 1 : 2.5}. */

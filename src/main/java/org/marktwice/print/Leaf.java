@@ -19,7 +19,7 @@ record Leaf(boolean landscape, TitleBlock block, Blocks.Drawn content) {
             int number = i + 1;
             pages.add(new Page(paper.width(leaf.landscape()), paper.height(leaf.landscape()), g -> {
                 Pen pen = new Pen(g);
-                leaf.content().in(pen, TitleBlock.inside(paper, leaf.landscape()));
+                leaf.content().in(pen, leaf.block().room(paper, leaf.landscape()));
                 leaf.block().draw(pen, paper, leaf.landscape(), number, leaves.size());
             }));
         }
@@ -28,7 +28,7 @@ record Leaf(boolean landscape, TitleBlock block, Blocks.Drawn content) {
 
     /** Blocks set one under the other in a column, on as many upright leaves as they need. */
     static List<Leaf> flowing(TitleBlock block, Paper paper, List<Block> blocks) {
-        Rectangle2D room = TitleBlock.inside(paper, false);
+        Rectangle2D room = block.room(paper, false);
         List<Leaf> leaves = new ArrayList<>();
         for (List<Block> page : pages(blocks, room.getWidth(), room.getHeight())) {
             leaves.add(new Leaf(false, block, (pen, place) -> column(pen, place, page)));
@@ -44,7 +44,7 @@ record Leaf(boolean landscape, TitleBlock block, Blocks.Drawn content) {
         }
     }
 
-    /** A block that leads is taken over to the next page with what it leads. */
+    /** A block that leads is taken over to the next page with what it leads; a table that goes on there has its head again. */
     static List<List<Block>> pages(List<Block> blocks, double width, double height) {
         List<List<Block>> pages = new ArrayList<>();
         List<Block> page = new ArrayList<>();
@@ -58,6 +58,11 @@ record Leaf(boolean landscape, TitleBlock block, Blocks.Drawn content) {
                 pages.add(page);
                 page = new ArrayList<>();
                 used = 0;
+                Block head = blocks.get(i).head();
+                if (head != null) {
+                    page.add(head);
+                    used += head.height(width);
+                }
             }
             for (Block b : blocks.subList(i, end + 1)) {
                 page.add(b);

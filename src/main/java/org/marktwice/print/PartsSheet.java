@@ -25,12 +25,14 @@ final class PartsSheet {
 
     private final Scenario scenario;
     private final Paper paper;
+    private final Issue issue;
     private final List<JointDetail> details;
 
-    PartsSheet(Scenario scenario, Paper paper) {
+    PartsSheet(Scenario scenario, Paper paper, Issue issue) {
         this.scenario = scenario;
         this.details = JointDetail.of(scenario.drawing(), WorkingDrawing.Method.FIRST_ANGLE);
         this.paper = paper;
+        this.issue = issue;
     }
 
     List<Leaf> leaves() {
@@ -39,10 +41,10 @@ final class PartsSheet {
         blocks.add(Blocks.picture(
                 PICTURE, (pen, place) -> picture.paint(pen.g, place, JobPicture.Style.PLAIN, Pen.PALETTE), null));
         blocks.add(Blocks.text(scenario.brief(), Type.BODY, Ink.INK));
-        blocks.addAll(parts());
+        blocks.addAll(Blocks.table(parts()));
         blocks.addAll(Blocks.table(joints()));
-        blocks.addAll(boards());
-        return Leaf.flowing(Sheets.block(SheetKind.PARTS, scenario, ""), paper, blocks);
+        blocks.addAll(Blocks.table(boards()));
+        return Leaf.flowing(Sheets.signed(SheetKind.PARTS, scenario, "", issue), paper, blocks);
     }
 
     private List<Block> parts() {

@@ -17,7 +17,9 @@ public enum SheetKind {
     /** Every rule with why it matters. */
     RULES("rule book"),
     /** What is said before real work. */
-    CAUTIONS("cautions");
+    CAUTIONS("cautions"),
+    /** What to measure on the finished job, to be filled in at the bench. */
+    RECORD("record sheet");
 
     private final String spoken;
 

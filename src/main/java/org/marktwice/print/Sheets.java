@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import org.marktwice.classroom.JobRecord;
 import org.marktwice.classroom.Marked;
 import org.marktwice.feedback.Replayed;
 import org.marktwice.scenario.Scenario;
@@ -14,20 +15,26 @@ public final class Sheets {
 
     /** The sheets of these kinds, in the kinds' own order, numbered through. */
     public static List<Page> of(Scenario scenario, Collection<SheetKind> kinds, Paper paper) {
+        return of(scenario, kinds, paper, Issue.BLANK);
+    }
+
+    /** @param issue what the title block of the drawing and the parts list says of where they come from */
+    public static List<Page> of(Scenario scenario, Collection<SheetKind> kinds, Paper paper, Issue issue) {
         if (kinds.isEmpty()) throw new IllegalArgumentException("no kind of sheet");
         List<Leaf> leaves = new ArrayList<>();
-        for (SheetKind kind : EnumSet.copyOf(kinds)) leaves.addAll(leaves(kind, scenario, paper));
+        for (SheetKind kind : EnumSet.copyOf(kinds)) leaves.addAll(leaves(kind, scenario, paper, issue));
         return Leaf.bound(leaves, paper);
     }
 
-    private static List<Leaf> leaves(SheetKind kind, Scenario scenario, Paper paper) {
+    private static List<Leaf> leaves(SheetKind kind, Scenario scenario, Paper paper, Issue issue) {
         return switch (kind) {
-            case DRAWING -> new DrawingSheet(scenario, paper).leaves();
-            case PARTS -> new PartsSheet(scenario, paper).leaves();
+            case DRAWING -> new DrawingSheet(scenario, paper, issue).leaves();
+            case PARTS -> new PartsSheet(scenario, paper, issue).leaves();
             case WORKSHEET -> new Worksheet(scenario, paper).leaves();
             case ANSWERS -> new AnswerSheet(scenario, paper).leaves();
             case RULES -> RuleSheets.leaves(paper);
             case CAUTIONS -> CautionSheet.leaves(scenario, paper);
+            case RECORD -> RecordForm.blank(JobRecord.blank(scenario)).leaves(paper);
         };
     }
 
@@ -38,6 +45,12 @@ public final class Sheets {
             if (one.sheet().isPresent()) pages.addAll(Leaf.bound(MarkSheets.leaves(one, paper), paper));
         }
         return List.copyOf(pages);
+    }
+
+    /** With the row that says where the sheet comes from. */
+    static TitleBlock signed(SheetKind kind, Scenario scenario, String scale, Issue issue) {
+        return new TitleBlock(kind.spoken(), scenario.title(), "level " + scenario.level(), scale)
+                .signed(issue, scenario.id());
     }
 
     static TitleBlock block(SheetKind kind, Scenario scenario, String scale) {

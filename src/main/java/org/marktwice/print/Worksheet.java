@@ -21,7 +21,7 @@ final class Worksheet {
     Worksheet(Scenario scenario, Paper paper) {
         this.scenario = scenario;
         this.paper = paper;
-        this.strips = new BoardStrips(Wood.light(new Wood()), scenario.boards(), paper, 0.36);
+        this.strips = new BoardStrips(Wood.light(new Wood()), scenario.boards(), paper, 0.5);
     }
 
     List<Leaf> leaves() {

@@ -57,7 +57,7 @@ class PrintTest {
 
     @ParameterizedTest
     @CsvSource({
-        "shelf.pdf, --sheet=plans, 'expected drawing, parts, worksheet, answers, rules or cautions, found \"plans\"'",
+        "shelf.pdf, --sheet=plans, 'expected drawing, parts, worksheet, answers, rules, cautions or record, found \"plans\"'",
         "shelf.pdf, --paper=a3, 'expected a4 or letter, found \"a3\"'",
         "shelf.doc, --paper=a4, 'expected a name that ends in .pdf, .svg or .png'",
         "nowhere/shelf.pdf, --sheet=cautions, it can't be saved"

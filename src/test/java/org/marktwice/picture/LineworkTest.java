@@ -7,6 +7,7 @@ import static org.marktwice.Fixtures.timber;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
 import org.marktwice.Fixtures;
 import org.marktwice.drawing.Direction;
@@ -104,6 +105,24 @@ class LineworkTest {
         assertThat(seen)
                 .as("of 2 × 200, with which the back's two fall together, less what is hidden")
                 .isCloseTo(2 * 160, within(0.2));
+    }
+
+    /** A wall 10 thick stands at the back of a floor 200 long and 10 high: the inner corner runs along y = 90, z = 10. */
+    @Test
+    void theLineOfAnInnerCornerIsSeenFromAbove() {
+        PartSolid floor = solid(Samples.part("floor", "Floor", 200, 100, 10, 0, 0, 0, JobAxis.ACROSS, JobAxis.DEEP));
+        PartSolid wall = solid(Samples.part("wall", "Wall", 200, 50, 10, 0, 90, 10, JobAxis.ACROSS, JobAxis.HIGH));
+        Linework lines = Linework.of(List.of(floor, wall), JobView.ISOMETRIC);
+        Line2D corner = new Line2D.Double(
+                JobView.ISOMETRIC.project(new Vector3d(0, 90, 10)),
+                JobView.ISOMETRIC.project(new Vector3d(200, 90, 10)));
+
+        double seen = lines.seen().stream()
+                .map(Linework.Piece::line)
+                .filter(l -> corner.ptLineDist(l.getP1()) < 0.02 && corner.ptLineDist(l.getP2()) < 0.02)
+                .mapToDouble(LineworkTest::length)
+                .sum();
+        assertThat(seen).isCloseTo(length(corner), within(0.2));
     }
 
     private static PartSolid solid(Part part) {

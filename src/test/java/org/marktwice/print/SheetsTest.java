@@ -105,7 +105,7 @@ class SheetsTest {
         String text =
                 printed(scenario("porch-shelf"), SheetKind.DRAWING, Paper.A4).all();
 
-        assertThat(text).contains("Porch shelf", "working drawing", "520", "130", "310", "90", "1 : 7.5", "1 of 1");
+        assertThat(text).contains("Porch shelf", "working drawing", "520", "130", "310", "90", "1 : 5", "1 of 1");
         // the joint beside it, larger: 6 deep of 18
         assertThat(text).contains("A through housing 1 : 2 Left upright, Shelf; and 1 more alike 6 18");
     }
