@@ -158,9 +158,12 @@ final class ClassRecordCommand implements Callable<Integer> {
 
     private static void check(Path to) throws FileRefused {
         String name = to.toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(".csv") || name.endsWith(".json") || SheetFile.named(to).isPresent()) return;
+        if (name.endsWith(".csv")
+                || name.endsWith(".json")
+                || SheetFile.named(to).isPresent()) return;
         throw new FileRefused(
-                to.toString(), "expected a file *.csv or *.record.json to write to, or *.pdf, *.svg or *.png to print to");
+                to.toString(),
+                "expected a file *.csv or *.record.json to write to, or *.pdf, *.svg or *.png to print to");
     }
 
     private void write(Path to, RecordFile file, JobRecord record, @Nullable Beside beside) throws FileRefused {

@@ -112,7 +112,8 @@ final class PrintCommand implements Callable<Integer> {
     /** The clock is asked only where today is asked for. */
     private Issue issue() {
         boolean today = date.strip().equalsIgnoreCase("today");
-        return new Issue(owner, by, today ? LocalDate.now(ZoneId.systemDefault()).toString() : date);
+        return new Issue(
+                owner, by, today ? LocalDate.now(ZoneId.systemDefault()).toString() : date);
     }
 
     /** A kind of sheet by its id. */
@@ -121,7 +122,8 @@ final class PrintCommand implements Callable<Integer> {
         public SheetKind convert(String text) {
             return SheetKind.of(text)
                     .orElseThrow(() -> new TypeConversionException(
-                            "expected drawing, parts, worksheet, answers, rules, cautions or record, found \"" + text + "\""));
+                            "expected drawing, parts, worksheet, answers, rules, cautions or record, found \"" + text
+                                    + "\""));
         }
     }
 }

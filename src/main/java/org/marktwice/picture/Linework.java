@@ -99,8 +99,8 @@ record Linework(List<Piece> seen, List<Piece> hidden) {
     /** The range of s in 0..1 that a box hides; null for none. */
     private static double @org.jspecify.annotations.Nullable [] covers(Box box, Vector3dc a, Vector3dc e, Vector3dc d) {
         double far = 1e6;
-        List<double[]> polygon =
-                List.of(new double[] {0, BEFORE}, new double[] {1, BEFORE}, new double[] {1, far}, new double[] {0, far});
+        List<double[]> polygon = List.of(
+                new double[] {0, BEFORE}, new double[] {1, BEFORE}, new double[] {1, far}, new double[] {0, far});
         for (int axis = 0; axis < 3 && !polygon.isEmpty(); axis++) {
             double low = box.min(axis) + TOUCH - a.get(axis);
             double high = box.max(axis) - TOUCH - a.get(axis);

@@ -133,7 +133,8 @@ public final class Unrolled {
         double line = font.getSize2D() * 1.6;
         double length = board.size().length() * scale;
         double end = Math.max(board.size().width() * scale, endLabels(board, font));
-        double x = area.getX() + Math.max(0, (area.getWidth() - labels - Math.max(length, 2 * end + BESIDE)) / 2) + labels;
+        double x =
+                area.getX() + Math.max(0, (area.getWidth() - labels - Math.max(length, 2 * end + BESIDE)) / 2) + labels;
         double y = area.getY();
         Map<Surface, Rectangle2D> places = new EnumMap<>(Surface.class);
         for (Surface s : Surface.LONG) {

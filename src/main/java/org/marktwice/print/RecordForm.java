@@ -23,7 +23,11 @@ import org.marktwice.scenario.Scenario;
  * @param job the same judged; null for none
  * @param practice the learner's share of the practice marks; null for none
  */
-record RecordForm(JobRecord record, RecordFile.@Nullable Row row, @Nullable Job job, @Nullable Double practice) {
+record RecordForm(
+        JobRecord record,
+        RecordFile.@Nullable Row row,
+        @Nullable Job job,
+        @Nullable Double practice) {
     private static final double PICTURE = Paper.points(40);
     /** A table of four rows with its heads. */
     private static final int FEW = 6;
@@ -62,7 +66,11 @@ record RecordForm(JobRecord record, RecordFile.@Nullable Row row, @Nullable Job 
         List<Block> all = new ArrayList<>();
         for (Measure measure : record.measures()) {
             if (measure.kind() != kind) continue;
-            all.add(RecordRow.of(measure, kind == Measure.Kind.DIAGONAL ? null : band(measure, record.limit(measure)), figure(measure), out(measure.id())));
+            all.add(RecordRow.of(
+                    measure,
+                    kind == Measure.Kind.DIAGONAL ? null : band(measure, record.limit(measure)),
+                    figure(measure),
+                    out(measure.id())));
             if (kind == Measure.Kind.DIAGONAL && measure.id().endsWith("-b")) all.add(difference(measure));
         }
         if (all.isEmpty()) return all;
@@ -113,7 +121,8 @@ record RecordForm(JobRecord record, RecordFile.@Nullable Row row, @Nullable Job 
             String beside = practice == null ? "" : " Practice " + RecordSheets.hundred(practice) + " of 100.";
             foot.add(Blocks.text(counts + beside, Type.STRONG, Ink.INK));
         } else {
-            foot.add(Blocks.blanks("good", 0.12, "fair", 0.12, "poor", 0.12, "job of 100", 0.18, "practice of 100", 0.18));
+            foot.add(Blocks.blanks(
+                    "good", 0.12, "fair", 0.12, "poor", 0.12, "job of 100", 0.18, "practice of 100", 0.18));
         }
         foot.add(Blocks.blanks("what to do otherwise next time", 0.62, "checked by", 0.34));
         return foot;

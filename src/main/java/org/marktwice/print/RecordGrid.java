@@ -117,8 +117,9 @@ final class RecordGrid {
 
     private double notesHigh(double width) {
         return notes.stream()
-                        .mapToDouble(n -> Pen.wrapped(n, Type.NOTE, width).size())
-                        .sum()
+                                .mapToDouble(
+                                        n -> Pen.wrapped(n, Type.NOTE, width).size())
+                                .sum()
                         * Type.NOTE.leading()
                 + 8;
     }
@@ -217,9 +218,8 @@ final class RecordGrid {
             OptionalDouble mm = read.of(measure.id());
             return mm.isPresent() ? RecordSheets.reading(mm.getAsDouble()) : "";
         }
-        double share = column.job()
-                ? record.jobs().get(row).share()
-                : practice.getOrDefault(read.learner(), Double.NaN);
+        double share =
+                column.job() ? record.jobs().get(row).share() : practice.getOrDefault(read.learner(), Double.NaN);
         return Double.isNaN(share) ? "" : RecordSheets.hundred(share);
     }
 
@@ -266,7 +266,9 @@ final class RecordGrid {
         return record.columns().stream()
                 .filter(c -> c.id().equals(id))
                 .findFirst()
-                .map(c -> line == 0 ? RecordSheets.off(Math.rint(c.mean() * 10) / 10) : c.good() + " · " + c.fair() + " · " + c.poor())
+                .map(c -> line == 0
+                        ? RecordSheets.off(Math.rint(c.mean() * 10) / 10)
+                        : c.good() + " · " + c.fair() + " · " + c.poor())
                 .orElse("");
     }
 }

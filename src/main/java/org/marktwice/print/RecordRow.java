@@ -49,7 +49,8 @@ final class RecordRow implements Block {
 
     /** @param band null for what is judged with another */
     static RecordRow of(Measure measure, @Nullable Band band, String measured, Optional<Judged> judged) {
-        String drawn = measure.kind() == Measure.Kind.GAP ? "none" : Figure.number(Math.rint(measure.drawn() * 10) / 10);
+        String drawn =
+                measure.kind() == Measure.Kind.GAP ? "none" : Figure.number(Math.rint(measure.drawn() * 10) / 10);
         // a gap is what it is out by
         boolean gap = measure.kind() == Measure.Kind.GAP;
         return of(measure.title(), drawn, band, measured, judged, !gap);
@@ -69,7 +70,9 @@ final class RecordRow implements Block {
                         band == null ? "" : band.good(),
                         band == null ? "" : band.fair(),
                         measured,
-                        judged.filter(j -> out).map(j -> RecordSheets.off(j.off())).orElse("")),
+                        judged.filter(j -> out)
+                                .map(j -> RecordSheets.off(j.off()))
+                                .orElse("")),
                 judged.map(j -> RecordSheets.verdict(j.band())).orElse(null),
                 false);
     }

@@ -32,8 +32,7 @@ public final class RecordSheets {
         List<Page> pages = new ArrayList<>();
         for (int i = 0; i < file.rows().size(); i++) {
             RecordFile.Row row = file.rows().get(i);
-            RecordForm form =
-                    new RecordForm(record, row, record.jobs().get(i), practice.get(row.learner()));
+            RecordForm form = new RecordForm(record, row, record.jobs().get(i), practice.get(row.learner()));
             pages.addAll(Leaf.bound(form.leaves(paper), paper));
         }
         return List.copyOf(pages);
@@ -56,8 +55,8 @@ public final class RecordSheets {
         String sizes = preset
                 ? "by \"" + record.tolerances().title() + "\""
                 : "within ± " + Figure.number(record.tolerances().plusMinus(0)) + " mm";
-        return "Sizes, places and the difference of diagonals " + sizes + "; gaps within "
-                + Figure.number(record.gap()) + " mm.";
+        return "Sizes, places and the difference of diagonals " + sizes + "; gaps within " + Figure.number(record.gap())
+                + " mm.";
     }
 
     static Verdict verdict(Band band) {

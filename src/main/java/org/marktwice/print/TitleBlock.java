@@ -15,7 +15,12 @@ import org.marktwice.picture.Ink;
  * @param scale {@code 1 : 2}; empty where nothing is to scale
  * @param signed what the second row says; null for none
  */
-record TitleBlock(String kind, String title, String about, String scale, @Nullable Signed signed) {
+record TitleBlock(
+        String kind,
+        String title,
+        String about,
+        String scale,
+        @Nullable Signed signed) {
     private static final double LEFT = Paper.points(20);
     private static final double OTHERS = Paper.points(10);
     private static final double HIGH = Paper.points(14);

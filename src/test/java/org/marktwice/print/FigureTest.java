@@ -14,7 +14,8 @@ class FigureTest {
 
     @Test
     void everyScaleOfASheetIsARecommendedOne() {
-        List<String> all = Arrays.stream(Figure.scales()).mapToObj(Figure::scaleText).toList();
+        List<String> all =
+                Arrays.stream(Figure.scales()).mapToObj(Figure::scaleText).toList();
         assertThat(RECOMMENDED).containsSubsequence(all).contains("1 : 1");
     }
 

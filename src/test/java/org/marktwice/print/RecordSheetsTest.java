@@ -57,7 +57,8 @@ class RecordSheetsTest {
     void whatWasMeasuredStandsWithWhatItIsOutByAndThePracticeMarks() throws FileRefused {
         RecordFile file = measured();
         JobRecord record = JobRecord.of(scenario("porch-shelf"), file, "x");
-        Beside beside = new Beside(List.of(new Pair("P01", 0.82, 2 / 3.0)), OptionalDouble.empty(), List.of(), List.of("P02"));
+        Beside beside =
+                new Beside(List.of(new Pair("P01", 0.82, 2 / 3.0)), OptionalDouble.empty(), List.of(), List.of("P02"));
         List<Page> pages = RecordSheets.each(record, file, beside, Paper.A4);
         PdfRead read = PdfRead.of(Pdf.of(pages, "x"));
 
@@ -88,7 +89,8 @@ class RecordSheetsTest {
     void theTableOfWhatWasMeasuredSaysWhatTheClassIsOutBy() throws FileRefused {
         RecordFile file = measured().with("P02", "across", OptionalDouble.of(521.2));
         JobRecord record = JobRecord.of(scenario("porch-shelf"), file, "x");
-        Beside beside = new Beside(List.of(new Pair("P01", 0.82, 2 / 3.0)), OptionalDouble.empty(), List.of(), List.of("P02"));
+        Beside beside =
+                new Beside(List.of(new Pair("P01", 0.82, 2 / 3.0)), OptionalDouble.empty(), List.of(), List.of("P02"));
 
         assertThat(text(RecordSheets.table(record, file, beside, Paper.A4)))
                 .contains("520.4", "521.2", "+0.8", "1 · 0 · 1", "50", "82")
