@@ -94,10 +94,10 @@ public final class SurfacePainter {
             Shape clip = g.getClip();
             g.clip(all);
             p.struck().forEach(this::struck);
-            p.state().marks().forEach(m -> mark(m, 0.92));
-            name();
             offcuts();
             p.cuts().forEach(this::cut);
+            p.state().marks().forEach(m -> mark(m, 0.92));
+            name();
             if (p.ghost() != null) mark(p.ghost(), 0.45);
             pointed();
             evidence();
@@ -120,7 +120,17 @@ public final class SurfacePainter {
             double width = Math.max(1.3 * px, Math.min(1.15, size * 0.055));
             Path2D.Double path = FaceMarks.path(mark, marks, p.board());
             if (p.pointed() instanceof Pointed.AtMark at && at.step() == mark.step()) glow(path);
+            else clearOfHatching(path, width);
             Pencil.draw(g, path, width, palette.of(Ink.PENCIL), opacity);
+        }
+
+        /** What is written stays legible over the hatching of cuts and of what is sawn off. */
+        private void clearOfHatching(Shape path, double width) {
+            if (p.cuts().isEmpty() && p.offcuts().isEmpty()) return;
+            g.setColor(Palette.LIGHT.of(Ink.PANEL, 0.72));
+            g.setStroke(new BasicStroke(
+                    (float) (width + 4.5 * px), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(path);
         }
 
         private void glow(Shape path) {
@@ -138,8 +148,9 @@ public final class SurfacePainter {
             SurfacePoint at = p.state().name().at();
             if (at.surface() != s) return;
             Path2D.Double path = Handwriting.written(written, frame, at);
-            if (p.pointed() instanceof Pointed.AtName) glow(path);
             double width = Math.max(1.1 * px, 0.07 * Handwriting.height(frame));
+            if (p.pointed() instanceof Pointed.AtName) glow(path);
+            else clearOfHatching(path, width);
             Pencil.draw(g, path, width, palette.of(Ink.PENCIL), 0.85);
         }
 

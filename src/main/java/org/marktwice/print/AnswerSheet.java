@@ -8,7 +8,7 @@ import org.marktwice.advice.Option;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
 import org.marktwice.bench.CannotDo;
-import org.marktwice.drawing.Direction;
+import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
@@ -56,26 +56,36 @@ final class AnswerSheet {
     private List<Block> table() {
         List<Block> all = new ArrayList<>();
         all.add(Blocks.heading("Part by part", ""));
-        Blocks.Columns columns = Blocks.Columns.of("llllr", 0.19, 0.07, 0.45, 0.14, 0.15);
-        all.add(Blocks.row(columns, List.of("part", "board", "turned so that", "to be cut", "clear of knots"), true));
+        Blocks.Columns columns = Blocks.Columns.of("llllllr", 0.19, 0.07, 0.19, 0.19, 0.13, 0.12, 0.11);
+        all.add(Blocks.row(
+                columns, List.of("part", "board", "face side", "face edge", "end 1", "to be cut", "clear of knots"), true));
         for (Part part : scenario.drawing().parts()) {
-            Optional<Placing> placing = bench.namedAs(part).stream()
-                    .flatMap(s -> bench.placing(s).stream())
-                    .findFirst();
             all.add(Blocks.row(
                     columns,
-                    placing.map(p ->
-                                    List.of(part.name(), p.board().id(), turned(p), off(p), clear(situation.judged(p))))
-                            .orElse(List.of(part.name(), "–", "no board serves", "", "")),
+                    bench.namedAs(part).stream()
+                            .flatMap(s -> bench.placing(s).stream().map(p -> row(s, p)))
+                            .findFirst()
+                            .orElse(List.of(part.name(), "–", "no board serves", "", "", "", "")),
                     false));
         }
         return all;
     }
 
-    private static String turned(Placing p) {
-        Direction end = p.turn().of(Surface.END_1);
-        return "face 1 looks " + p.turn().of(Surface.FACE_1).id() + ", edge 1 "
-                + p.turn().of(Surface.EDGE_1).id() + "; end 1 at the " + end.id();
+    private List<String> row(BoardState state, Placing p) {
+        return List.of(
+                p.part().name(),
+                p.board().id(),
+                marked(state.faceSide(), Surface.FACE_1, p),
+                marked(state.faceEdge(), Surface.EDGE_1, p),
+                "at the " + p.turn().of(Surface.END_1).id(),
+                off(p),
+                clear(situation.judged(p)));
+    }
+
+    /** In the worksheet's own words: on which surface, and where that looks; without marks, how the board lies. */
+    private static String marked(Optional<Mark> mark, Surface unmarked, Placing p) {
+        Surface on = mark.map(Mark::on).orElse(unmarked);
+        return (mark.isPresent() ? "" : "none: ") + on.spoken() + " looks " + p.turn().of(on).id();
     }
 
     private static String off(Placing p) {
@@ -101,18 +111,23 @@ final class AnswerSheet {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Blocks.heading("Board " + board.id() + " · " + role, strips.own(board)));
         blocks.add(strips.of(picture(state, placing)));
-        placing.ifPresent(p -> blocks.add(Blocks.text(said(p), Type.NOTE, Ink.QUIET)));
+        placing.ifPresent(p -> blocks.add(Blocks.text(said(state, p), Type.NOTE, Ink.QUIET)));
         return Blocks.together(blocks);
     }
 
-    private String said(Placing p) {
+    private String said(BoardState state, Placing p) {
         String nearest = situation
                 .judged(p)
                 .nearest()
                 .map(n -> "; nearest: knot " + Figure.knot(n.knot()) + ", " + Figure.tenth(n.clearance())
                         + " mm from the " + joint(n.joint(), p.part()) + " (" + Figure.number(n.margin()) + " wanted)")
                 .orElse("; no knot is near a cut");
-        return turned(p) + "; " + off(p) + nearest + ".";
+        String marks = state.faceSide().isEmpty() && state.faceEdge().isEmpty()
+                ? "No marks: face 1 looks " + p.turn().of(Surface.FACE_1).id() + ", edge 1 "
+                        + p.turn().of(Surface.EDGE_1).id()
+                : "Face side: " + marked(state.faceSide(), Surface.FACE_1, p) + "; face edge: "
+                        + marked(state.faceEdge(), Surface.EDGE_1, p);
+        return marks + "; end 1 at the " + p.turn().of(Surface.END_1).id() + "; " + off(p) + nearest + ".";
     }
 
     /** A joint is told by its other part. */

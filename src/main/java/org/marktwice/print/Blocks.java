@@ -264,12 +264,32 @@ final class Blocks {
         };
     }
 
+    /** Blocks with a picture to the right of them, which takes the rest of the width and is as high as they are. */
+    static Block beside(List<Block> blocks, double share, double least, Drawn drawn) {
+        Block left = together(blocks);
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return Math.max(least, left.height(width * share));
+            }
+
+            @Override
+            public void draw(Pen pen, double x, double y, double width) {
+                left.draw(pen, x, y, width * share);
+                double from = x + width * share + 16;
+                drawn.in(
+                        pen,
+                        new java.awt.geom.Rectangle2D.Double(from, y + 4, x + width - from, height(width) - 8));
+            }
+        };
+    }
+
     /** Lines to write on, each with what belongs there, and its share of the width. */
     static Block blanks(Object... wordsAndShares) {
         return new Block() {
             @Override
             public double height(double width) {
-                return 27;
+                return 24.5;
             }
 
             @Override
@@ -280,8 +300,8 @@ final class Blocks {
                 double at = x;
                 for (int i = 0; i < wordsAndShares.length; i += 2) {
                     double wide = width * (Double) wordsAndShares[i + 1];
-                    pen.line(at, y + 16, at + wide, y + 16, Pen.NARROW, Ink.QUIET);
-                    pen.write((String) wordsAndShares[i], at, y + 23, Type.CAPTION, Ink.QUIET);
+                    pen.line(at, y + 15, at + wide, y + 15, Pen.NARROW, Ink.QUIET);
+                    pen.write((String) wordsAndShares[i], at, y + 22, Type.CAPTION, Ink.QUIET);
                     at += wide + gap;
                 }
             }

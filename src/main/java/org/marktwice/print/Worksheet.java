@@ -13,6 +13,8 @@ import org.marktwice.timber.Size;
 /** What a learner marks in pencil: the job, what is asked, and every board unrolled on light wood. Holds no answers. */
 final class Worksheet {
     private static final double PICTURE = Paper.points(44);
+    /** The share of the width that is for words, beside the job's picture. */
+    private static final double WORDS = 0.72;
 
     private final Scenario scenario;
     private final Paper paper;
@@ -27,13 +29,20 @@ final class Worksheet {
     List<Leaf> leaves() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Blocks.blanks("name", 0.42, "class", 0.24, "date", 0.26));
-        blocks.add(Blocks.text(scenario.brief(), Type.BODY, Ink.INK));
-        JobPicture picture = JobPicture.of(scenario.drawing());
-        blocks.add(Blocks.picture(
-                PICTURE, (pen, place) -> picture.paint(pen.g, place, JobPicture.Style.PLAIN, Pen.PALETTE), null));
-        blocks.add(Blocks.heading("What to do", "boards are drawn " + strips.scale()));
+        List<Block> words = new ArrayList<>();
+        words.add(Blocks.text(scenario.brief(), Type.BODY, Ink.INK));
+        words.add(Blocks.heading(
+                "What to do",
+                strips.scale() + ": 1 mm measured on a board here is " + Figure.number(strips.reduction())
+                        + " mm of wood"));
         int number = 1;
-        for (String task : tasks()) blocks.add(Blocks.labelled(number++ + "", 14, task, Type.BODY, Ink.INK));
+        for (String task : tasks()) words.add(Blocks.labelled(number++ + "", 14, task, Type.BODY, Ink.INK));
+        JobPicture picture = JobPicture.of(scenario.drawing());
+        blocks.add(Blocks.beside(
+                words,
+                WORDS,
+                PICTURE,
+                (pen, place) -> picture.paint(pen.g, place, JobPicture.Style.PLAIN, Pen.PALETTE)));
         for (Board board : scenario.boards()) blocks.add(board(board));
         return Leaf.flowing(Sheets.block(SheetKind.WORKSHEET, scenario, strips.scale()), paper, blocks);
     }
@@ -41,8 +50,6 @@ final class Worksheet {
     private List<String> tasks() {
         List<String> tasks = new ArrayList<>();
         for (Stage stage : scenario.stages()) tasks.addAll(tasks(stage));
-        tasks.add("Lengths on this sheet are to scale: 1 mm measured on a board here is "
-                + Figure.number(strips.reduction()) + " mm of wood.");
         return tasks;
     }
 

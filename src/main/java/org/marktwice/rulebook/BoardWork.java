@@ -58,6 +58,13 @@ final class BoardWork {
         return steps;
     }
 
+    /** The room that a name takes along the grain, millimetres. */
+    private static final double NAME = 60;
+    /** And a long one so much for each letter. */
+    private static final double LETTER = 6.8;
+    /** The marks stand in the middle of their arris, and take so much on either side. */
+    private static final double MARKS = 26;
+
     private static Optional<Surface> looking(Placing placing, List<Direction> wanted) {
         return wanted.stream()
                 .map(placing.turn()::looking)
@@ -87,21 +94,28 @@ final class BoardWork {
                 t, board.id(), placing.turn().named(), placing.surplus() > 0 ? placing.trim() : null);
     }
 
-    /** The name goes as near the middle as leaves it clear of every cut by a hand's breadth of pencil. */
+    /** The name goes as near the middle as leaves it clear of every cut, and of the marks where there is room for both. */
     private Step name() {
-        double half = 30;
-        Box rest = placing.partInBoard();
         double v = Math.rint(board.vExtent(side) / 2);
-        double middle = Math.rint((rest.min(0) + rest.max(0)) / 2);
-        double u = Stream.iterate(0, i -> i + 1)
-                .limit((long) Math.max(1, rest.extent(0) / 2 - half))
+        double middle = Math.rint((placing.partInBoard().min(0) + placing.partInBoard().max(0)) / 2);
+        double own = Math.max(NAME, LETTER * placing.part().name().length());
+        double u = places(middle, own)
+                .filter(at -> Math.abs(at - board.size().length() / 2) > own / 2 + MARKS)
+                .findFirst()
+                .or(() -> places(middle, NAME).findFirst())
+                .orElse(middle);
+        return t -> new Action.Name(t, board.id(), placing.part().id(), new SurfacePoint(side, u, v));
+    }
+
+    /** Where a name is clear of every cut by a hand's breadth of pencil, the nearest to the middle first. */
+    private Stream<Double> places(double middle, double wide) {
+        double half = wide / 2;
+        return Stream.iterate(0, i -> i + 1)
+                .limit((long) Math.max(1, placing.partInBoard().extent(0) / 2 - half))
                 .flatMap(i -> Stream.of(middle + i, middle - i))
                 .filter(at -> placing.cuts().stream()
                         .flatMap(c -> c.boxes().stream())
-                        .noneMatch(b -> b.min(0) < at + half && b.max(0) > at - half))
-                .findFirst()
-                .orElse(middle);
-        return t -> new Action.Name(t, board.id(), placing.part().id(), new SurfacePoint(side, u, v));
+                        .noneMatch(b -> b.min(0) < at + half && b.max(0) > at - half));
     }
 
     /** From each knot that lies near its margin to the edge of the joint it is near to. */

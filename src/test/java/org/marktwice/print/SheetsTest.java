@@ -31,6 +31,7 @@ import org.marktwice.rulebook.Texts;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
+import org.marktwice.timber.Surface;
 
 class SheetsTest {
     private static final Path SCENARIOS = Path.of("scenarios");
@@ -140,7 +141,11 @@ class SheetsTest {
 
         for (Option option : ModelAnswer.of(scenario).placings()) {
             String part = option.placing().part().name();
-            assertThat(text).contains(part + " " + option.placing().board().id() + " face 1 looks ");
+            assertThat(text).contains(part + " " + option.placing().board().id() + " face ");
+            // the side that is marked looks where the drawing wants it, in the turn that solve gives
+            Surface side = option.placing().turn().looking(option.placing().part().faceSide().get(0));
+            assertThat(text).contains("Face side: " + side.spoken() + " looks "
+                    + option.placing().part().faceSide().get(0).id());
             assertThat(text).contains("Board " + option.placing().board().id() + " · " + part);
             option.nearest()
                     .ifPresent(n -> assertThat(text).contains(Figure.tenth(n.clearance()) + " mm from the joint with"));
