@@ -128,8 +128,7 @@ public final class SurfacePainter {
         private void clearOfHatching(Shape path, double width) {
             if (p.cuts().isEmpty() && p.offcuts().isEmpty()) return;
             g.setColor(Palette.LIGHT.of(Ink.PANEL, 0.72));
-            g.setStroke(new BasicStroke(
-                    (float) (width + 4.5 * px), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.setStroke(new BasicStroke((float) (width + 4.5 * px), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             g.draw(path);
         }
 

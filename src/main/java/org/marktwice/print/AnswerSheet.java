@@ -58,7 +58,9 @@ final class AnswerSheet {
         all.add(Blocks.heading("Part by part", ""));
         Blocks.Columns columns = Blocks.Columns.of("llllllr", 0.19, 0.07, 0.19, 0.19, 0.13, 0.12, 0.11);
         all.add(Blocks.row(
-                columns, List.of("part", "board", "face side", "face edge", "end 1", "to be cut", "clear of knots"), true));
+                columns,
+                List.of("part", "board", "face side", "face edge", "end 1", "to be cut", "clear of knots"),
+                true));
         for (Part part : scenario.drawing().parts()) {
             all.add(Blocks.row(
                     columns,
@@ -85,7 +87,8 @@ final class AnswerSheet {
     /** In the worksheet's own words: on which surface, and where that looks; without marks, how the board lies. */
     private static String marked(Optional<Mark> mark, Surface unmarked, Placing p) {
         Surface on = mark.map(Mark::on).orElse(unmarked);
-        return (mark.isPresent() ? "" : "none: ") + on.spoken() + " looks " + p.turn().of(on).id();
+        return (mark.isPresent() ? "" : "none: ") + on.spoken() + " looks "
+                + p.turn().of(on).id();
     }
 
     private static String off(Placing p) {

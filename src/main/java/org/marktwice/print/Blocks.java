@@ -277,9 +277,7 @@ final class Blocks {
             public void draw(Pen pen, double x, double y, double width) {
                 left.draw(pen, x, y, width * share);
                 double from = x + width * share + 16;
-                drawn.in(
-                        pen,
-                        new java.awt.geom.Rectangle2D.Double(from, y + 4, x + width - from, height(width) - 8));
+                drawn.in(pen, new java.awt.geom.Rectangle2D.Double(from, y + 4, x + width - from, height(width) - 8));
             }
         };
     }

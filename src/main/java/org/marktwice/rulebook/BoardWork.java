@@ -97,7 +97,8 @@ final class BoardWork {
     /** The name goes as near the middle as leaves it clear of every cut, and of the marks where there is room for both. */
     private Step name() {
         double v = Math.rint(board.vExtent(side) / 2);
-        double middle = Math.rint((placing.partInBoard().min(0) + placing.partInBoard().max(0)) / 2);
+        double middle =
+                Math.rint((placing.partInBoard().min(0) + placing.partInBoard().max(0)) / 2);
         double own = Math.max(NAME, LETTER * placing.part().name().length());
         double u = places(middle, own)
                 .filter(at -> Math.abs(at - board.size().length() / 2) > own / 2 + MARKS)

@@ -23,7 +23,9 @@ import org.marktwice.scenario.Scenario;
 class NamesBesideMarksTest {
     static List<Path> shipped() throws IOException {
         try (Stream<Path> all = Files.list(Path.of("scenarios"))) {
-            return all.filter(f -> f.toString().endsWith(".scenario.json")).sorted().toList();
+            return all.filter(f -> f.toString().endsWith(".scenario.json"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -36,13 +38,18 @@ class NamesBesideMarksTest {
         for (BoardState state : bench.boards()) {
             if (state.named().isEmpty()) continue;
             var at = state.named().get().at();
-            String name = scenario.drawing().part(state.named().get().part()).orElseThrow().name();
+            String name = scenario.drawing()
+                    .part(state.named().get().part())
+                    .orElseThrow()
+                    .name();
             Rectangle2D written = Handwriting.written(name, SurfaceFrame.of(at.surface(), state.board()), at)
                     .getBounds2D();
             for (Mark mark : state.marks()) {
                 if (mark.on() != at.surface()) continue;
-                Rectangle2D marked = FaceMarks.path(mark, state.marks(), state.board()).getBounds2D();
-                if (marked.intersects(written) && roomForBoth(bench, state, Math.max(60, written.getWidth() + 8))) over.add(name + " on " + state.board().id());
+                Rectangle2D marked =
+                        FaceMarks.path(mark, state.marks(), state.board()).getBounds2D();
+                if (marked.intersects(written) && roomForBoth(bench, state, Math.max(60, written.getWidth() + 8)))
+                    over.add(name + " on " + state.board().id());
             }
         }
         assertThat(over).isEmpty();
@@ -52,7 +59,9 @@ class NamesBesideMarksTest {
     private static boolean roomForBoth(Bench bench, BoardState state, double wide) {
         Placing p = bench.placing(state).orElseThrow();
         double middle = state.board().size().length() / 2;
-        for (double from = p.partInBoard().min(0) + 1; from + wide < p.partInBoard().max(0); from++) {
+        for (double from = p.partInBoard().min(0) + 1;
+                from + wide < p.partInBoard().max(0);
+                from++) {
             double start = from;
             boolean clear = p.cuts().stream()
                     .flatMap(c -> c.boxes().stream())

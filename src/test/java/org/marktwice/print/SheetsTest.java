@@ -143,9 +143,12 @@ class SheetsTest {
             String part = option.placing().part().name();
             assertThat(text).contains(part + " " + option.placing().board().id() + " face ");
             // the side that is marked looks where the drawing wants it, in the turn that solve gives
-            Surface side = option.placing().turn().looking(option.placing().part().faceSide().get(0));
-            assertThat(text).contains("Face side: " + side.spoken() + " looks "
-                    + option.placing().part().faceSide().get(0).id());
+            Surface side = option.placing()
+                    .turn()
+                    .looking(option.placing().part().faceSide().get(0));
+            assertThat(text)
+                    .contains("Face side: " + side.spoken() + " looks "
+                            + option.placing().part().faceSide().get(0).id());
             assertThat(text).contains("Board " + option.placing().board().id() + " · " + part);
             option.nearest()
                     .ifPresent(n -> assertThat(text).contains(Figure.tenth(n.clearance()) + " mm from the joint with"));
