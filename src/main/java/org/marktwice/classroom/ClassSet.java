@@ -80,11 +80,7 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
                         "there is another set in this folder; it is left as it is: choose another");
             }
         }
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FileRefused(folder.toString(), "the folder can't be made");
-        }
+        Save.folder(folder);
         files.put(folder.resolve(INDEX), index());
         for (Map.Entry<Path, byte[]> file : files.entrySet()) Save.whole(file.getKey(), file.getValue());
     }

@@ -65,6 +65,7 @@ final class Bytes {
         if (e instanceof AccessDeniedException) return "the permission is missing";
         String said = e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : e.getMessage();
         if (said == null) return "the disk reports an error";
+        if (said.contains("Not a directory")) return "there is a file where a folder should be";
         if (said.contains("No space left") || said.contains("not enough space")) return "the disk is full";
         if (said.contains("Read-only file system")) return "the disk is read-only";
         return Words.printable(said);

@@ -1,7 +1,7 @@
 package org.marktwice.files;
 
-/** A file that is not taken, with the reason in one line: what, where, and what is expected. */
-public final class FileRefused extends Exception {
+/** A file that is not taken or can't be written, with the reason in one line: what, where, and what is expected. */
+public class FileRefused extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final String file;

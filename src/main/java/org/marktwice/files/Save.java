@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,8 +14,8 @@ import java.nio.file.StandardOpenOption;
 public final class Save {
     private Save() {}
 
-    /** @throws FileRefused where it can't be saved; the old file is then as it was */
-    public static void whole(Path file, byte[] bytes) throws FileRefused {
+    /** @throws NotSaved where it can't be saved; the old file is then as it was */
+    public static void whole(Path file, byte[] bytes) throws NotSaved {
         Path aside = file.resolveSibling("." + file.getFileName() + ".new");
         try {
             write(aside, bytes);
@@ -22,7 +23,23 @@ public final class Save {
             forceFolder(file);
         } catch (IOException e) {
             deleteQuietly(aside);
-            throw new FileRefused(file.toString(), "it can't be saved: " + Bytes.trouble(e));
+            throw new NotSaved(file.toString(), "it can't be saved: " + Bytes.trouble(e));
+        }
+    }
+
+    /**
+     * Makes a folder, and those it lies in.
+     *
+     * @throws NotSaved where it can't be made
+     */
+    public static void folder(Path folder) throws NotSaved {
+        try {
+            // the link itself would be found in the way where it leads to a folder
+            if (!Files.isDirectory(folder)) Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new NotSaved(folder.toString(), "the folder can't be made: there is a file where a folder should be");
+        } catch (IOException e) {
+            throw new NotSaved(folder.toString(), "the folder can't be made: " + Bytes.trouble(e));
         }
     }
 

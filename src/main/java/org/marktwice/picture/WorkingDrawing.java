@@ -38,6 +38,10 @@ public final class WorkingDrawing {
     private final List<JointDetail> details;
 
     private final @Nullable DoubleUnaryOperator scales;
+    /** Where all stood the last time: it is painted and pointed at over and over in the same place. */
+    private volatile @Nullable Laid laid;
+
+    private record Laid(Rectangle2D area, Font font, SheetLayout layout) {}
 
     private WorkingDrawing(
             Drawing drawing, Method method, @Nullable DoubleUnaryOperator scales, List<JointDetail> details) {
@@ -203,7 +207,12 @@ public final class WorkingDrawing {
     }
 
     SheetLayout layout(Rectangle2D area, Font font) {
-        return SheetLayout.of(area, drawing.overall(), method, picture.aspect(), dimensions, font, scales);
+        Laid before = laid;
+        if (before != null && before.area().equals(area) && before.font().equals(font)) return before.layout();
+        SheetLayout layout =
+                SheetLayout.of(area, drawing.overall(), method, picture.aspect(), dimensions, font, scales);
+        laid = new Laid((Rectangle2D) area.clone(), font, layout);
+        return layout;
     }
 
     private List<org.marktwice.timber.Box> boxes() {

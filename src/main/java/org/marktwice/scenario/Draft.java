@@ -88,7 +88,14 @@ public record Draft(
         List<Gap> gaps = new ArrayList<>();
         if (title.isEmpty()) gaps.add(new Gap("title", "It has no title yet"));
         if (parts.isEmpty()) gaps.add(new Gap("parts", "It has no parts yet"));
-        for (int i = 0; i < parts.size(); i++) partGaps(parts.get(i), "parts[" + i + "]", gaps);
+        for (int i = 0; i < parts.size(); i++) {
+            partGaps(parts.get(i), "parts[" + i + "]", gaps);
+            if (isNamedBefore(i)) {
+                gaps.add(new Gap(
+                        "parts[" + i + "]",
+                        "Two parts are called " + parts.get(i).name() + ": a learner tells parts by their names"));
+            }
+        }
         for (DrawingRefused refused : refusals())
             gaps.add(new Gap(refused.where(), String.valueOf(refused.getMessage())));
         if (stages.isEmpty()) gaps.add(new Gap("stages", "No stage is asked for yet"));
@@ -99,6 +106,12 @@ public record Draft(
             Rack.refusal(drawing.get()).ifPresent(why -> gaps.add(new Gap("boards", capital(why))));
         }
         return List.copyOf(gaps);
+    }
+
+    private boolean isNamedBefore(int index) {
+        String name = parts.get(index).name();
+        return !name.isEmpty()
+                && parts.subList(0, index).stream().anyMatch(p -> p.name().equalsIgnoreCase(name));
     }
 
     private static void partGaps(DraftPart part, String where, List<Gap> gaps) {

@@ -39,6 +39,15 @@ final class Keeper implements Session.Sink, Closeable {
         return new Keeper(() -> folder.begin(scenario, learner, now), null);
     }
 
+    /** Can't keep anything, for this reason, until another place is found. */
+    static Keeper refusing(FileRefused why) {
+        return new Keeper(
+                () -> {
+                    throw why;
+                },
+                null);
+    }
+
     /** Keeps nothing, as when a teacher tries an exercise. */
     static Keeper ofNothing() {
         return new Keeper(NOTHING, null);

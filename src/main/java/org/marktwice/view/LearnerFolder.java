@@ -21,6 +21,7 @@ import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;
+import org.marktwice.files.Save;
 import org.marktwice.rulebook.Estimates;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
@@ -34,15 +35,19 @@ import org.marktwice.scenario.Scenario;
  * program runs, and kept in memory only.
  */
 public final class LearnerFolder {
-    private static final String ENDING = ".attempt.jsonl";
+    static final String ENDING = ".attempt.jsonl";
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT).withZone(ZoneOffset.UTC);
 
     private final Path folder;
+    /** Where attempts are kept from now on; the folder itself, unless it can't be written to. */
+    private Path kept;
+
     private final Map<Path, Read> known = new HashMap<>();
 
     public LearnerFolder(Path folder) {
         this.folder = folder;
+        this.kept = folder;
     }
 
     public static LearnerFolder ofThisUser() {
@@ -82,11 +87,21 @@ public final class LearnerFolder {
         return folder;
     }
 
+    /** Where attempts are kept. */
+    public synchronized Path kept() {
+        return kept;
+    }
+
+    /** Keeps attempts in another folder from now on; those in this one are still found. */
+    public synchronized void keepIn(Path other) {
+        kept = other;
+    }
+
     public Settings settings() {
         return Settings.read(settingsFile());
     }
 
-    public void save(Settings settings) throws IOException {
+    public void save(Settings settings) throws FileRefused {
         settings.write(settingsFile());
     }
 
@@ -101,16 +116,18 @@ public final class LearnerFolder {
 
     /** Begins an attempt's file. */
     public Journal begin(Scenario scenario, String learner, Instant now) throws FileRefused {
-        Attempt header = header(scenario, learner, now);
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FileRefused(folder.toString(), "the folder for attempts can't be made: " + e.getMessage());
-        }
-        String name = scenario.id() + "-" + forFile(learner) + "-" + STAMP.format(now);
-        Path file = folder.resolve(name + ENDING);
-        for (int more = 2; Files.exists(file); more++) file = folder.resolve(name + "-" + more + ENDING);
-        return Journal.create(file, header);
+        return begin(header(scenario, learner, now));
+    }
+
+    /** Begins the file of an attempt with all that was done in it so far. */
+    Journal begin(Attempt attempt) throws FileRefused {
+        Path into = kept();
+        Save.folder(into);
+        String name = attempt.scenario() + "-" + forFile(attempt.learner()) + "-"
+                + STAMP.format(Instant.parse(attempt.started()));
+        Path file = into.resolve(name + ENDING);
+        for (int more = 2; Files.exists(file); more++) file = into.resolve(name + "-" + more + ENDING);
+        return Journal.create(file, attempt);
     }
 
     /** The attempt before anything was done. */
@@ -188,10 +205,17 @@ public final class LearnerFolder {
 
     /** The attempts' files at an exercise, oldest first. */
     private List<Path> files(Scenario scenario) {
-        if (!Files.isDirectory(folder)) return List.of();
-        try (Stream<Path> entries = Files.list(folder)) {
+        return Stream.of(folder, kept)
+                .distinct()
+                .flatMap(in -> files(scenario, in).stream())
+                .sorted(Comparator.comparing(LearnerFolder::changed).thenComparing(LearnerFolder::name))
+                .toList();
+    }
+
+    private static List<Path> files(Scenario scenario, Path in) {
+        if (!Files.isDirectory(in)) return List.of();
+        try (Stream<Path> entries = Files.list(in)) {
             return entries.filter(f -> name(f).startsWith(scenario.id() + "-") && name(f).endsWith(ENDING))
-                    .sorted(Comparator.comparing(LearnerFolder::changed).thenComparing(LearnerFolder::name))
                     .toList();
         } catch (IOException e) {
             return List.of();

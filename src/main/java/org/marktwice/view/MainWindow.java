@@ -22,7 +22,7 @@ public final class MainWindow extends JFrame {
     private static final int HEIGHT = 1000;
 
     private final JPanel stage = new JPanel(new BorderLayout());
-    private final NoticeStrip strip = new NoticeStrip();
+    private final NoticeStrip strip;
     private final transient Walk walk;
     private transient @Nullable Screen screen;
 
@@ -30,6 +30,7 @@ public final class MainWindow extends JFrame {
     MainWindow(Walk walk) {
         super("Marktwice");
         this.walk = walk;
+        strip = new NoticeStrip(walk::keepElsewhere);
         setName("marktwice");
         setContentPane(stage);
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
@@ -82,7 +83,7 @@ public final class MainWindow extends JFrame {
         strip.say("");
         if (before != null) before.left();
         screen = next;
-        setTitle(next.title());
+        retitle();
         setJMenuBar(menus(next));
         stage.removeAll();
         stage.add(strip, BorderLayout.NORTH);
@@ -90,6 +91,12 @@ public final class MainWindow extends JFrame {
         stage.revalidate();
         stage.repaint();
         next.focus();
+    }
+
+    /** The title of the screen that is showing may be another now. */
+    void retitle() {
+        Screen showing = screen;
+        if (showing != null) setTitle(showing.title());
     }
 
     @Nullable

@@ -13,16 +13,22 @@ final class NoticeStrip extends JPanel {
     private static final long serialVersionUID = 1L;
     private final JLabel words = Look.inked(new JLabel(" "), Style.BODY, Ink.INK);
     private final JButton close = Look.plain(new JButton("Close"));
+    private final JButton elsewhere = new JButton("Keep it elsewhere …");
     private String said = "";
     private String trouble = "";
 
-    NoticeStrip() {
-        super(new MigLayout("insets 6 20 6 20, gapx 12", "[grow][]"));
+    /** @param keepElsewhere what is offered while something isn't saved */
+    NoticeStrip(Runnable keepElsewhere) {
+        super(new MigLayout("insets 6 20 6 20, gapx 12, hidemode 3", "[grow][][]"));
         words.setName("notice");
         close.setName("close-notice");
         close.addActionListener(e -> say(""));
+        elsewhere.setName("keep-elsewhere");
+        elsewhere.setToolTipText("Choose another folder for your work; nothing is lost");
+        elsewhere.addActionListener(e -> keepElsewhere.run());
         add(words, "growx, wmin 0");
-        add(close, "hidemode 3");
+        add(elsewhere);
+        add(close);
         setVisible(false);
     }
 
@@ -43,6 +49,7 @@ final class NoticeStrip extends JPanel {
         words.setText(shown.isEmpty() ? " " : shown);
         words.setToolTipText(shown.isEmpty() ? null : shown);
         words.getAccessibleContext().setAccessibleName(shown.isEmpty() ? "Notice" : shown);
+        elsewhere.setVisible(!trouble.isEmpty());
         close.setVisible(trouble.isEmpty());
         setVisible(!shown.isEmpty());
         revalidate();

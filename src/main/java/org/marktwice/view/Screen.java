@@ -38,6 +38,11 @@ public interface Screen {
     /** Whether turns are shown moving, from now on. */
     default void setMovement(boolean shown) {}
 
+    /** Asked before the window is closed: whether nothing is lost by that, or the person agrees to it. */
+    default boolean mayClose() {
+        return true;
+    }
+
     /** It is shown no more; nothing may keep running. */
     default void left() {}
 }

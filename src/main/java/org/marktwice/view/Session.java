@@ -32,7 +32,7 @@ public final class Session {
         }
     }
 
-    private final Sink sink;
+    private Sink sink;
     private final LongSupplier nanos;
     private final double startedAt;
     private final long startedNanos;
@@ -131,6 +131,17 @@ public final class Session {
         return Optional.ofNullable(trouble);
     }
 
+    /**
+     * Keeps what is done from now on somewhere else.
+     *
+     * @param other where all that was done so far is kept already
+     */
+    public void keepIn(Sink other) {
+        sink = other;
+        unwritten.clear();
+        trouble = null;
+    }
+
     /** Tries again to write what could not be written. */
     public void write() {
         try {
@@ -141,7 +152,7 @@ public final class Session {
             trouble = null;
         } catch (IOException e) {
             String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-            trouble = "Not saved yet (" + why + "). Your work stands; it is written with the next action.";
+            trouble = "Not saved yet (" + why + "). Your work stands, and is tried again with the next action.";
         }
     }
 

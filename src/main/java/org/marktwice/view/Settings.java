@@ -7,13 +7,12 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.nio.channels.FileChannel;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import org.marktwice.files.FileRefused;
+import org.marktwice.files.Save;
 
 /**
  * What a learner has set for themself.
@@ -87,18 +86,13 @@ public record Settings(String learner, boolean dark, double textSize, boolean mo
         };
     }
 
-    /** Written aside, forced to disk, and moved into place: the old file is whole until the new one is. */
-    void write(Path file) throws IOException {
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        Path aside = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(aside, toJson(), StandardCharsets.UTF_8);
-        try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
-            channel.force(true);
-        }
+    /** The old file is whole until the new one is. */
+    void write(Path file) throws FileRefused {
+        Save.folder(file.toAbsolutePath().getParent());
         try {
-            Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
+            Save.whole(file, toJson().getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text in memory can be written", e);
         }
     }
 

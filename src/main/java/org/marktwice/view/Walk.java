@@ -1,6 +1,6 @@
 package org.marktwice.view;
 
-import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -69,7 +69,7 @@ final class Walk
         this.nanos = nanos;
         this.settings = folder.settings();
         this.deeds = List.of(
-                new Deed(WindowCommands.OPEN, this::openScenario),
+                new Deed(WindowCommands.OPEN, this::openFile),
                 new Deed(WindowCommands.EXERCISES, this::exercises, () -> !(screen() instanceof StartScreen)),
                 new Deed(WindowCommands.QUIZ, this::quiz),
                 new Deed(WindowCommands.DESK, this::desk),
@@ -193,7 +193,10 @@ final class Walk
     @Override
     public void goOn(Scenario scenario) {
         Path left = exercises.standing(scenario).left().orElse(null);
-        if (left == null) return;
+        if (left != null) goOn(scenario, left);
+    }
+
+    private void goOn(Scenario scenario, Path left) {
         try {
             Journal.Resumed resumed = Journal.resume(left, scenario);
             // the file's name is enough here: its folder is the learner's own
@@ -201,6 +204,18 @@ final class Walk
                     .map(n -> n.replace(left.toString(), left.getFileName().toString()))
                     .toList();
             run(scenario, resumed.opened().file().attempt(), Keeper.of(resumed.journal()), notices);
+        } catch (FileRefused e) {
+            if (Files.isWritable(left)) complain(e.getMessage());
+            else goOnElsewhere(scenario, left, e);
+        }
+    }
+
+    /** With an attempt whose file can only be read: as soon as something is done, another place is offered for it. */
+    private void goOnElsewhere(Scenario scenario, Path left, FileRefused why) {
+        try {
+            AttemptFile.Opened opened = AttemptFile.open(left, scenario);
+            run(scenario, opened.file().attempt(), Keeper.refusing(why), List.of("It can be read, but not gone on with there: "
+                    + why.reason() + "."));
         } catch (FileRefused e) {
             complain(e.getMessage());
         }
@@ -224,35 +239,73 @@ final class Walk
     public void showBest(Scenario scenario) {
         exercises.standing(scenario).best().ifPresent(best -> {
             try {
-                AttemptFile.Opened opened = AttemptFile.open(best.file(), scenario);
-                Session done = Session.of(scenario, opened.file().attempt(), Session.Sink.none(), nanos);
-                window().show(new SheetScreen(this, done, figures, settings.movement()));
-            } catch (FileRefused | CannotDo e) {
+                showDone(scenario, AttemptFile.open(best.file(), scenario).file().attempt());
+            } catch (FileRefused e) {
                 complain(e.getMessage());
             }
         });
     }
 
-    private void openScenario() {
+    private void openFile() {
         JFileChooser chooser = new JFileChooser();
-        chooser.setFileFilter(new FileNameExtensionFilter("Exercises (*.scenario.json)", "json"));
+        chooser.setFileFilter(
+                new FileNameExtensionFilter("Exercises and attempts (*.scenario.json, *.attempt.jsonl)", "json", "jsonl"));
         if (chooser.showOpenDialog(window()) == JFileChooser.APPROVE_OPTION) {
             open(chooser.getSelectedFile().toPath());
         }
     }
 
-    /** Opens an exercise from a file, or says in one line why it isn't taken. */
+    /** Opens an exercise or an attempt from a file, or says in one line why it isn't taken. */
     void open(Path file) {
         try {
-            Scenario opened = ScenarioFile.read(file);
-            exercises.add(opened);
-            exercises();
-            StartScreen page = start;
-            if (page != null && screen() == page) {
-                page.refresh();
-                page.select(opened);
-            }
+            if (file.toString().endsWith(LearnerFolder.ENDING)) openAttempt(file);
+            else openScenario(file);
         } catch (FileRefused e) {
+            complain(e.getMessage());
+        }
+    }
+
+    private void openScenario(Path file) throws FileRefused {
+        Scenario opened = ScenarioFile.read(file);
+        exercises.add(opened);
+        exercises();
+        StartScreen page = start;
+        if (page == null || screen() != page) return;
+        page.refresh();
+        page.select(opened);
+        page.say("Opened " + file.getFileName() + ". Your work at it is kept in " + folder.kept() + ".");
+    }
+
+    /** Goes on with an attempt, wherever its file is. */
+    private void openAttempt(Path file) throws FileRefused {
+        Attempt header = AttemptFile.read(file).attempt();
+        Optional<Scenario> exercise = exercises.all().stream()
+                .filter(s -> s.id().equals(header.scenario()))
+                .findFirst();
+        if (exercise.isEmpty()) {
+            complain(file.getFileName() + " is an attempt at \"" + header.scenario() + "\": open that exercise first.");
+        } else if (leaveAttempt()) {
+            openAttempt(exercise.get(), file);
+        }
+    }
+
+    private void openAttempt(Scenario scenario, Path file) throws FileRefused {
+        fromDesk = false;
+        AttemptFile.Opened opened = AttemptFile.open(file, scenario);
+        if (!opened.bench().handedIn()) {
+            goOn(scenario, file);
+        } else if (opened.bench().guidance() == Practice.Guidance.EXAMINATION) {
+            complain(file.getFileName() + " was handed in: your teacher marks it.");
+        } else {
+            showDone(scenario, opened.file().attempt());
+        }
+    }
+
+    private void showDone(Scenario scenario, Attempt attempt) {
+        try {
+            Session done = Session.of(scenario, attempt, Session.Sink.none(), nanos);
+            window().show(new SheetScreen(this, done, figures, settings.movement()));
+        } catch (CannotDo e) {
             complain(e.getMessage());
         }
     }
@@ -333,6 +386,11 @@ final class Walk
     @Override
     public void notice(String words) {
         window().notice(words);
+    }
+
+    @Override
+    public void titled() {
+        window().retitle();
     }
 
     @Override
@@ -483,25 +541,58 @@ final class Walk
         if (now == null) return true;
         now.session().write();
         Optional<String> trouble = now.session().trouble();
-        if (trouble.isPresent()) {
-            int answer = JOptionPane.showConfirmDialog(
-                    window(),
-                    trouble.get() + "\nLeave all the same, and lose what is not saved?",
-                    "Not saved",
-                    JOptionPane.YES_NO_OPTION,
-                    JOptionPane.WARNING_MESSAGE);
-            if (answer != JOptionPane.YES_OPTION) return false;
-        }
-        now.keeper().close();
+        if (trouble.isPresent() && !mayLeave(trouble.get())) return false;
+        Running last = running;
+        if (last != null) last.keeper().close();
         running = null;
         window().trouble("");
         return true;
     }
 
+    /** What isn't saved is kept elsewhere, or lost where the learner says so. */
+    private boolean mayLeave(String trouble) {
+        Object[] ways = {"Keep it elsewhere …", "Leave, and lose it", "Stay"};
+        int way = JOptionPane.showOptionDialog(
+                window(),
+                trouble,
+                "Not saved",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                ways,
+                ways[0]);
+        if (way == 0) keepElsewhere();
+        return way == 1 || way == 0 && session().flatMap(Session::trouble).isEmpty();
+    }
+
+    /** Lets a folder be chosen that attempts are kept in from now on, the one on the bench with all that was done. */
+    void keepElsewhere() {
+        AnotherFolder.choose(window()).ifPresent(this::keepIn);
+    }
+
+    void keepIn(Path other) {
+        Path before = folder.kept();
+        folder.keepIn(other);
+        Running now = running;
+        if (now == null) return;
+        try {
+            Keeper keeper = Keeper.of(folder.begin(now.session().attempt()));
+            now.keeper().close();
+            now.session().keepIn(keeper);
+            running = new Running(now.session(), keeper);
+            window().trouble("");
+            window().notice("Your work is kept in " + other + ", all of it. To go on another day, open its file there.");
+        } catch (FileRefused e) {
+            folder.keepIn(before);
+            window().trouble("Not saved yet (" + e.getMessage() + "). Your work stands; choose another folder.");
+        }
+    }
+
     /** Closes the window; what is on the bench is there next time. */
     void close() {
-        if (!leaveAttempt()) return;
         Screen showing = screen();
+        if (showing != null && !showing.mayClose()) return;
+        if (!leaveAttempt()) return;
         if (showing != null) showing.left();
         window().dispose();
     }
@@ -546,7 +637,7 @@ final class Walk
         settings = next;
         try {
             folder.save(next);
-        } catch (IOException e) {
+        } catch (FileRefused e) {
             complain("The settings could not be saved: " + e.getMessage());
         }
     }

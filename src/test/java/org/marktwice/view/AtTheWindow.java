@@ -39,8 +39,8 @@ final class AtTheWindow implements AutoCloseable {
     AtTheWindow(Path home) {
         FailOnThreadViolationRepaintManager.install();
         robot = BasicRobot.robotWithNewAwtHierarchy();
-        robot.settings().delayBetweenEvents(10);
-        robot.settings().eventPostingDelay(20);
+        robot.settings().delayBetweenEvents(0);
+        robot.settings().eventPostingDelay(0);
         Clock clock = Clock.fixed(Instant.parse("2026-01-12T09:30:00Z"), ZoneOffset.UTC);
         frame = onScreen(() -> {
             LearnerFolder folder = new LearnerFolder(home);

@@ -9,13 +9,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.marktwice.files.FileRefused;
 
 class SettingsTest {
     @TempDir
     Path folder;
 
     @Test
-    void settingsComeBackAsWritten() throws IOException {
+    void settingsComeBackAsWritten() throws FileRefused {
         Path file = folder.resolve("deeper").resolve("settings.json");
         Settings settings = new Settings("P07 Ümit", true, 1.3, false);
         settings.write(file);

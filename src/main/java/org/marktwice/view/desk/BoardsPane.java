@@ -65,14 +65,16 @@ final class BoardsPane extends JPanel {
                 4,
                 n -> n == Math.rint(n) && n >= 0 && n <= Stock.MOST_SPARE,
                 n -> stock(new Stock(
-                        now().seed(), now().species(), n == null ? 0 : (int) Math.rint(n), now().difficulty())));
+                        now().seed(), now().species(), n == null ? 0 : (int) Math.rint(n), now().difficulty())))
+                .expecting("a whole number from 0 to " + Stock.MOST_SPARE);
         seed = new NumberField(
                 "seed",
                 "The same seed gives the same boards on every machine",
                 8,
                 n -> n == Math.rint(n) && n >= 0 && n < 1e9,
                 n -> stock(new Stock(
-                        n == null ? 0 : (int) Math.rint(n), now().species(), now().spare(), now().difficulty())));
+                        n == null ? 0 : (int) Math.rint(n), now().species(), now().spare(), now().difficulty())))
+                .expecting("a whole number from 0");
         drawn = new DrawnBoards(model, cache);
         Card choice = new Card(
                 new MigLayout("insets 20 24 20 24, gap 8, wrap 1, fill", "[grow,fill]", "[]12[]0[]16[grow,fill]"));

@@ -29,6 +29,9 @@ public final class Desk {
         /** Says something above the screen. */
         void notice(String words);
 
+        /** The title of the screen that is showing may be another now. */
+        void titled();
+
         /** Goes to the exercises. */
         void exercises();
 
@@ -96,6 +99,10 @@ public final class Desk {
 
     void notice(String words) {
         host.notice(words);
+    }
+
+    void titled() {
+        host.titled();
     }
 
     void exercises() {

@@ -24,14 +24,23 @@ import org.marktwice.scenario.Scenario;
 final class DeskFolder {
     private static final String FINISHED = ".scenario.json";
 
-    private final Path folder;
+    private final Path first;
+    /** Where exercises are kept from now on; the first folder, unless it can't be written to. */
+    private volatile Path folder;
 
     DeskFolder(Path folder) {
+        this.first = folder;
         this.folder = folder;
     }
 
+    /** Where exercises are kept. */
     Path folder() {
         return folder;
+    }
+
+    /** Keeps exercises in another folder from now on; those in the first one are still found. */
+    void keepIn(Path other) {
+        folder = other;
     }
 
     /**
@@ -54,8 +63,13 @@ final class DeskFolder {
 
     private TreeSet<String> names() {
         TreeSet<String> names = new TreeSet<>();
-        if (!Files.isDirectory(folder)) return names;
-        try (Stream<Path> files = Files.list(folder)) {
+        for (Path place : List.of(first, folder)) names(place, names);
+        return names;
+    }
+
+    private static void names(Path place, TreeSet<String> names) {
+        if (!Files.isDirectory(place)) return;
+        try (Stream<Path> files = Files.list(place)) {
             files.map(f -> f.getFileName().toString()).forEach(f -> {
                 for (String ending : List.of(FINISHED, DraftFile.ENDING)) {
                     if (f.endsWith(ending)) names.add(f.substring(0, f.length() - ending.length()));
@@ -64,13 +78,20 @@ final class DeskFolder {
         } catch (IOException e) {
             // a folder that can't be looked into has nothing to show; saving into it will say why
         }
-        return names;
+    }
+
+    /** Where an exercise lies: what was kept last goes before what lies in the first folder. */
+    private Path place(String name) {
+        return Files.exists(draft(folder, name)) || Files.exists(scenario(folder, name)) ? folder : first;
     }
 
     private Kept read(String name) {
-        boolean finished = !Files.exists(draft(name));
+        Path place = place(name);
+        boolean finished = !Files.exists(draft(place, name));
         try {
-            Draft draft = finished ? Draft.of(ScenarioFile.read(scenario(name))) : DraftFile.read(draft(name));
+            Draft draft = finished
+                    ? Draft.of(ScenarioFile.read(scenario(place, name)))
+                    : DraftFile.read(draft(place, name));
             return new Kept(name, draft, finished, "");
         } catch (FileRefused e) {
             return new Kept(name, Draft.BLANK.titled(name), finished, String.valueOf(e.getMessage()));
@@ -80,7 +101,7 @@ final class DeskFolder {
     /** A name under which nothing lies yet. */
     String free(String wanted) {
         String free = wanted;
-        for (int i = 2; Files.exists(draft(free)) || Files.exists(scenario(free)); i++) free = wanted + "-" + i;
+        for (int i = 2; names().contains(free); i++) free = wanted + "-" + i;
         return free;
     }
 
@@ -95,34 +116,29 @@ final class DeskFolder {
             keep(name, draft);
             return Optional.empty();
         }
-        make();
-        Save.whole(scenario(name), ScenarioWriter.bytes(finished.get()));
+        Path into = folder;
+        Save.folder(into);
+        Save.whole(scenario(into, name), ScenarioWriter.bytes(finished.get()));
         try {
-            Files.deleteIfExists(draft(name));
+            Files.deleteIfExists(draft(into, name));
         } catch (IOException e) {
             throw new FileRefused(
-                    draft(name).toString(), "the finished exercise is saved, but this draft can't be removed");
+                    draft(into, name).toString(), "the finished exercise is saved, but this draft can't be removed");
         }
         return finished;
     }
 
     /** Keeps an exercise as it is, to go on with. */
     void keep(String name, Draft draft) throws FileRefused {
-        make();
-        Save.whole(draft(name), DraftFile.bytes(draft));
-    }
-
-    private void make() throws FileRefused {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FileRefused(folder.toString(), "the folder for exercises can't be made");
-        }
+        Path into = folder;
+        Save.folder(into);
+        Save.whole(draft(into, name), DraftFile.bytes(draft));
     }
 
     /** Takes an exercise away. */
     void remove(String name) throws FileRefused {
-        for (Path file : List.of(draft(name), scenario(name))) {
+        Path place = place(name);
+        for (Path file : List.of(draft(place, name), scenario(place, name))) {
             try {
                 Files.deleteIfExists(file);
             } catch (IOException e) {
@@ -132,10 +148,14 @@ final class DeskFolder {
     }
 
     Path scenario(String name) {
-        return folder.resolve(name + FINISHED);
+        return scenario(place(name), name);
     }
 
-    private Path draft(String name) {
-        return folder.resolve(name + DraftFile.ENDING);
+    private static Path scenario(Path place, String name) {
+        return place.resolve(name + FINISHED);
+    }
+
+    private static Path draft(Path place, String name) {
+        return place.resolve(name + DraftFile.ENDING);
     }
 }

@@ -30,6 +30,7 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
+import org.marktwice.view.ShortPath;
 import org.marktwice.view.desk.DeskFolder.Kept;
 
 /** The teacher's desk: the exercises that the teacher has set, and the ways into all that is done for a class. */
@@ -160,7 +161,7 @@ final class DeskScreen implements Screen {
         body.add(detail(), "grow, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
         line.setName("line");
-        whole.add(Bar.bottom(line, Look.quiet("Kept in " + desk.folder().folder(), Style.NOTE)));
+        whole.add(Bar.bottom(line, Look.quiet("Kept in " + ShortPath.of(desk.folder().folder()), Style.NOTE)));
         return whole;
     }
 

@@ -46,6 +46,7 @@ final class DrawnBoards {
     private final JComponent form;
     private final JComponent pictures;
     private String letter = "";
+    private String shown = "";
     private String knot = "";
     private List<String> knotIds = List.of();
     private final List<Runnable> knotShows = new ArrayList<>();
@@ -242,6 +243,7 @@ final class DrawnBoards {
                         put(write.apply(b, now), true);
                         refresh();
                     }));
+            field.expecting("a number from " + NumberField.spoken(least) + " to " + NumberField.spoken(most));
             line.add(field, "w 60!");
             shows.add(() -> board().ifPresent(b -> field.show(read.apply(b)[at])));
         }
@@ -356,6 +358,7 @@ final class DrawnBoards {
             if (n != null) change(id, k -> write.apply(k, n));
             refresh();
         });
+        field.expecting("a number from " + NumberField.spoken(least) + " to " + NumberField.spoken(most));
         knotShows.add(() -> board().flatMap(b -> b.knot(id)).ifPresent(k -> field.show(read.apply(k))));
         knots.add(field);
     }
@@ -383,6 +386,7 @@ final class DrawnBoards {
 
     private JComponent buildPictures() {
         JPanel side = panel("insets 0, gap 0 12, wrap 1, fill", "[grow,fill]");
+        outcome.setName("outcome");
         side.add(outcome, "wmin 0, h pref!");
         Card board = new Card(new MigLayout("insets 12, fill", "[grow,fill]", "[grow,fill]"));
         board.add(sheet, "grow, hmin 0, wmin 0");
@@ -402,6 +406,9 @@ final class DrawnBoards {
         List<String> letters = draft().boards().stream().map(Board::id).toList();
         if (!letters.contains(letter)) letter = letters.isEmpty() ? "" : letters.get(0);
         which.show(letters, letters.isEmpty() ? null : letter);
+        // what is no figure of one board is none of another's
+        if (!letter.equals(shown)) NumberField.unsound(form).forEach(NumberField::restore);
+        shown = letter;
         shows.forEach(Runnable::run);
         gap.show(model.gapsAt(draft().gaps(), index() < 0 ? "boards" : "boards[" + index() + "]"));
         board().ifPresent(b -> {

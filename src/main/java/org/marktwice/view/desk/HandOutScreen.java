@@ -3,6 +3,7 @@ package org.marktwice.view.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -17,8 +18,10 @@ import org.marktwice.classroom.ClassList;
 import org.marktwice.classroom.ClassSet;
 import org.marktwice.classroom.Variants;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.NotSaved;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.AnotherFolder;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Commands;
@@ -28,6 +31,7 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
+import org.marktwice.view.ShortPath;
 
 /** Handing an exercise out: other boards for each learner, as hard as the exercise's own, in one folder. */
 final class HandOutScreen implements Screen {
@@ -71,24 +75,32 @@ final class HandOutScreen implements Screen {
         this.desk = desk;
         this.scenario = scenario;
         count = new NumberField(
-                "learners", "How many learners; they are called P01, P02 …", 5, n -> whole(n, 1, ClassList.MOST), n -> {
-                    learners = n == null ? learners : (int) Math.rint(n);
-                    numbered.setSelected(true);
-                });
+                        "learners",
+                        "How many learners; they are called P01, P02 …",
+                        5,
+                        n -> whole(n, 1, ClassList.MOST),
+                        n -> {
+                            learners = n == null ? learners : (int) Math.rint(n);
+                            numbered.setSelected(true);
+                        })
+                .expecting("a whole number from 1 to " + ClassList.MOST);
         seed = new NumberField(
                 "set-seed",
                 "Another seed, other boards",
                 8,
                 n -> whole(n, 0, 1_000_000_000),
-                n -> seedNow = n == null ? seedNow : (int) Math.rint(n));
+                n -> seedNow = n == null ? seedNow : (int) Math.rint(n))
+                .expecting("a whole number from 0");
         band = new NumberField(
                 "band",
                 "How far a learner's difficulty may lie from the exercise's",
                 5,
                 n -> n >= 0 && n <= 1,
-                n -> bandNow = n == null ? bandNow : n);
+                n -> bandNow = n == null ? bandNow : n)
+                .expecting("a number from 0 to 1");
         list = new PathField(
                 "list", "A file with a learner a line", PathField.Kind.FILE, () -> listed.setSelected(true));
+        list.onChosen(this::lookAtList);
         folder = new PathField("set-folder", "The folder to hand out", PathField.Kind.FOLDER, () -> {});
         rows = new Rows<>(List.of(
                 Rows.words("Learner", 1.2, g -> g.variant().learner()),
@@ -105,7 +117,7 @@ final class HandOutScreen implements Screen {
                         (double) g.variant().scenario().boards().size()),
                 Rows.words("File", 3.8, ClassSet.Given::file)));
         deeds = List.of(
-                new Deed(MAKE, this::make, () -> making == null),
+                new Deed(MAKE, Typed.before(this::make), () -> making == null),
                 new Deed(COLLECT, () -> desk.mark(made), () -> made != null),
                 new Deed(BACK, desk::home));
         count.show((double) learners);
@@ -114,6 +126,7 @@ final class HandOutScreen implements Screen {
         folder.show(desk.folder().folder().resolve("Handed out").resolve(scenario.id()));
         numbered.setSelected(true);
         page = build();
+        page.putClientProperty(NumberField.LINE, (Consumer<String>) this::say);
         Commands.install(page, deeds);
     }
 
@@ -165,7 +178,8 @@ final class HandOutScreen implements Screen {
         card.add(
                 Look.prose(
                         "The folder works from a stick or a share that can only be read. The same seed and the same names"
-                                + " give the same boards again.",
+                                + " give the same boards again. All there is about a learner is deleted where you mark"
+                                + " what came back.",
                         Style.NOTE,
                         Ink.QUIET),
                 "span 2, growx, wmin 0");
@@ -185,15 +199,34 @@ final class HandOutScreen implements Screen {
         return card;
     }
 
+    /** Says at once how many learners are in the list, or why it isn't one. */
+    private void lookAtList() {
+        listed.setSelected(true);
+        list.path()
+                .ifPresent(from -> Aside.run(
+                        () -> ClassList.read(from).learners().size(),
+                        size -> say(size + (size == 1 ? " learner is" : " learners are") + " in "
+                                + from.getFileName()),
+                        this::say));
+    }
+
     private void make() {
+        List<NumberField> wrong = NumberField.unsound(page);
+        if (!wrong.isEmpty()) {
+            say(wrong.get(0).refusal());
+            wrong.get(0).requestFocusInWindow();
+            return;
+        }
         Path to = folder.path().orElse(null);
         if (to == null) {
             say("Say which folder is to be handed out");
+            folder.focus();
             return;
         }
         Path from = listed.isSelected() ? list.path().orElse(null) : null;
         if (listed.isSelected() && from == null) {
             say("Say which file the class list is in, or how many learners there are");
+            list.focus();
             return;
         }
         int number = learners;
@@ -204,30 +237,56 @@ final class HandOutScreen implements Screen {
         progress.setValue(0);
         progress.setVisible(true);
         making = Aside.run(
-                told -> made(
-                        from == null ? ClassList.numbered(number) : ClassList.read(from), seedOf, within, to, told),
+                told -> written(
+                        made(from == null ? ClassList.numbered(number) : ClassList.read(from), seedOf, within, told),
+                        to),
                 (done, of) -> {
                     progress.setMaximum(of);
                     progress.setValue(done);
                 },
-                set -> come(set, to),
-                why -> {
-                    ended();
-                    outcome.setText("Nothing was handed out.");
-                    say(why);
-                });
+                this::come,
+                this::failed);
         deeds.forEach(Deed::refresh);
     }
 
-    private ClassSet made(ClassList of, int seedOf, double within, Path to, BulkMarking.Progress told)
-            throws FileRefused, Aside.Said {
+    private void failed(String why) {
+        ended();
+        outcome.setText("Nothing was handed out.");
+        say(why);
+    }
+
+    /** @param notKept why it isn't written there, in one line; empty where it is */
+    private record Written(ClassSet set, Path to, String notKept) {}
+
+    private static Written written(ClassSet set, Path to) throws FileRefused {
         try {
-            ClassSet set = ClassSet.make(Variants.of(scenario, seedOf, within), scenario.id(), of, told);
             set.write(to);
-            return set;
+            return new Written(set, to, "");
+        } catch (NotSaved e) {
+            return new Written(set, to, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private ClassSet made(ClassList of, int seedOf, double within, BulkMarking.Progress told) throws Aside.Said {
+        try {
+            return ClassSet.make(Variants.of(scenario, seedOf, within), scenario.id(), of, told);
         } catch (Variants.CannotVary e) {
             throw new Aside.Said(String.valueOf(e.getMessage()));
         }
+    }
+
+    private void come(Written written) {
+        if (written.notKept().isEmpty()) {
+            come(written.set(), written.to());
+            return;
+        }
+        failed(written.notKept());
+        // the set is made: it only wants another place
+        AnotherFolder.offer(page, written.notKept(), "Not now").ifPresent(other -> {
+            folder.show(other);
+            making = Aside.run(() -> written(written.set(), other), this::come, this::failed);
+            deeds.forEach(Deed::refresh);
+        });
     }
 
     private void come(ClassSet set, Path to) {
@@ -244,7 +303,8 @@ final class HandOutScreen implements Screen {
                         ? "and every learner's within " + NumberField.spoken(set.band()) + " of it."
                         : outside + " of " + set.given().size() + " outside " + NumberField.spoken(set.band())
                                 + ": widen the band, or take another seed."));
-        say("Written to " + to + ", with " + ClassSet.INDEX + " for you");
+        say("Written to " + ShortPath.of(to) + ", with " + ClassSet.INDEX + " for you");
+        line.setToolTipText("Written to " + to);
     }
 
     private void ended() {

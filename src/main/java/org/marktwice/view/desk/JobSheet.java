@@ -112,6 +112,12 @@ final class JobSheet extends JComponent {
         return now.handle(at, area(), font()).map(WorkingDrawing.Handle::part).or(() -> now.partAt(at, area(), font()));
     }
 
+    /** Whether a part can be taken hold of at this point. */
+    boolean canDrag(Point at) {
+        WorkingDrawing now = drawn;
+        return now != null && hasRoom() && now.handle(at, area(), font()).isPresent();
+    }
+
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = Look.smooth((Graphics2D) graphics.create());
@@ -163,6 +169,15 @@ final class JobSheet extends JComponent {
         private WorkingDrawing.@Nullable Handle held;
         private @Nullable Draft before;
         private boolean moving;
+
+        @Override
+        public void mouseMoved(MouseEvent event) {
+            if (!model.isJoining()) setCursor(Cursor.getPredefinedCursor(cursorAt(event.getPoint())));
+        }
+
+        private int cursorAt(Point at) {
+            return canDrag(at) ? Cursor.MOVE_CURSOR : partAt(at).isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
+        }
 
         @Override
         public void mousePressed(MouseEvent event) {

@@ -31,6 +31,8 @@ import org.marktwice.view.Look.Style;
 /** A board that is drawn by hand, unrolled: a knot is dragged over the surfaces, a double click makes one. */
 final class KnotSheet extends JComponent {
     private static final long serialVersionUID = 1L;
+    /** A hand that shakes less than this drags nothing, pixels of the usual size. */
+    private static final int STILL = 3;
 
     /** What the hand does to the board. */
     interface Host {
@@ -126,6 +128,7 @@ final class KnotSheet extends JComponent {
         private @Nullable Knot held;
         private double offU;
         private double offV;
+        private Point from = new Point();
         private boolean moved;
 
         private Optional<SurfacePoint> place(MouseEvent event) {
@@ -151,6 +154,7 @@ final class KnotSheet extends JComponent {
         public void mousePressed(MouseEvent event) {
             held = null;
             moved = false;
+            from = event.getPoint();
             Board now = board;
             Optional<SurfacePoint> at = place(event);
             if (now == null || at.isEmpty()) return;
@@ -172,8 +176,8 @@ final class KnotSheet extends JComponent {
 
         @Override
         public void mouseDragged(MouseEvent event) {
-            moved = true;
-            move(event, false);
+            moved |= from.distance(event.getPoint()) > Look.px(STILL);
+            if (moved) move(event, false);
         }
 
         @Override

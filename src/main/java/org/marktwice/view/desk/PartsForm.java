@@ -138,7 +138,8 @@ final class PartsForm extends JPanel {
                         what.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + what.substring(1),
                         4,
                         figure::takes,
-                        mm -> edit(part().with(figure, mm)));
+                                mm -> edit(part().with(figure, mm)))
+                        .expecting(figure.isSize() ? "a number above 0" : "a number of millimetres");
                 figures.put(figure, field);
                 add(field, "wmin 0");
             }

@@ -2,6 +2,8 @@ package org.marktwice.view.desk;
 
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -10,12 +12,13 @@ import javax.swing.JButton;
 import javax.swing.JFileChooser;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 
-/** A file or folder, typed or chosen. */
+/** A file or folder, typed or chosen. While one isn't in it, the end of a long path is shown, and all of it on pointing. */
 final class PathField extends JPanel {
     private static final long serialVersionUID = 1L;
 
@@ -33,12 +36,14 @@ final class PathField extends JPanel {
     }
 
     private final Kind kind;
+    private final String what;
     private final JTextField text = new JTextField(16);
     private transient Runnable onChosen = () -> {};
 
     PathField(String name, String what, Kind kind, Runnable changed) {
         super(new MigLayout("insets 0, gapx 6, fillx", "[grow,fill][]"));
         this.kind = kind;
+        this.what = what;
         setOpaque(false);
         text.setName(name);
         text.getAccessibleContext().setAccessibleName(what);
@@ -47,21 +52,28 @@ final class PathField extends JPanel {
         text.getDocument().addDocumentListener(new javax.swing.event.DocumentListener() {
             @Override
             public void insertUpdate(javax.swing.event.DocumentEvent event) {
+                told();
                 changed.run();
             }
 
             @Override
             public void removeUpdate(javax.swing.event.DocumentEvent event) {
+                told();
                 changed.run();
             }
 
             @Override
             public void changedUpdate(javax.swing.event.DocumentEvent event) {}
         });
-        // of a path that is too long its end is to be seen, which tells it from others
         text.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
+                showEnd();
+            }
+        });
+        text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
                 showEnd();
             }
         });
@@ -94,10 +106,22 @@ final class PathField extends JPanel {
         showEnd();
     }
 
+    /** Takes the focus to it, with all of the path picked out. */
+    void focus() {
+        text.requestFocusInWindow();
+        text.selectAll();
+    }
+
+    private void told() {
+        text.setToolTipText(text.getText().isBlank() ? what : text.getText());
+    }
+
     private void showEnd() {
         if (text.isFocusOwner()) return;
-        text.setCaretPosition(0);
         text.setCaretPosition(text.getDocument().getLength());
+        // the field measures its words when it paints, and then knows how far they reach
+        SwingUtilities.invokeLater(
+                () -> text.setScrollOffset(text.getHorizontalVisibility().getMaximum()));
     }
 
     private void choose() {

@@ -1,18 +1,24 @@
 package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.NotSaved;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Draft;
+import org.marktwice.scenario.Scenario;
+import org.marktwice.view.AnotherFolder;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Column;
@@ -23,6 +29,7 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
+import org.marktwice.view.ShortPath;
 
 /** Setting an exercise: the job, the boards and the task, each step of it undone if one likes. */
 final class SetScreen implements Screen {
@@ -75,6 +82,8 @@ final class SetScreen implements Screen {
     private final List<Deed> deeds;
     private final JPanel page;
     private String pane = JOB.id();
+    private String titled = "";
+    private boolean givenUp;
 
     /** @param name the file's, without its ending; empty for an exercise that has none yet */
     SetScreen(Desk desk, String name, Draft first) {
@@ -96,6 +105,7 @@ final class SetScreen implements Screen {
         task = new TaskPane(model);
         deeds = deedsOf();
         page = build();
+        page.putClientProperty(NumberField.LINE, (Consumer<String>) model::say);
         Commands.install(page, deeds);
         model.addListener(this::refresh);
         showPane(JOB);
@@ -104,10 +114,10 @@ final class SetScreen implements Screen {
 
     private List<Deed> deedsOf() {
         return List.of(
-                new Deed(SAVE, this::save),
-                new Deed(TRY, this::tryOut, () -> model.draft().gaps().isEmpty()),
-                new Deed(UNDO, () -> model.steps().undo(), () -> model.steps().canUndo()),
-                new Deed(REDO, () -> model.steps().redo(), () -> model.steps().canRedo()),
+                new Deed(SAVE, Typed.before(this::save)),
+                new Deed(TRY, Typed.before(this::tryOut), () -> model.draft().gaps().isEmpty()),
+                new Deed(UNDO, Typed.before(this::undo), this::canUndo),
+                new Deed(REDO, () -> step(model.steps()::redo), () -> model.steps().canRedo()),
                 new Deed(JOB, () -> showPane(JOB)),
                 new Deed(BOARDS, () -> showPane(BOARDS)),
                 new Deed(TASK, () -> showPane(TASK)),
@@ -198,12 +208,43 @@ final class SetScreen implements Screen {
     }
 
     private void showPane(Command command) {
+        Typed.takeAll();
         pane = command.id();
         tabs.choose(PANES.indexOf(command));
         ((CardLayout) stage.getLayout()).show(stage, pane);
         refresh();
         if (command.equals(BOARDS)) boards.focus();
         else if (command.equals(TASK)) task.focus();
+    }
+
+    private boolean canUndo() {
+        return model.steps().canUndo() || Typed.isAnyPending();
+    }
+
+    /** What is no figure goes first. */
+    private void undo() {
+        List<NumberField> wrong = NumberField.unsound(page);
+        if (wrong.isEmpty()) {
+            step(model.steps()::undo);
+            return;
+        }
+        wrong.forEach(NumberField::restore);
+        model.say("");
+    }
+
+    /** Goes back or on, to where it is to be seen. */
+    private void step(Runnable taken) {
+        Draft before = model.draft();
+        model.say("");
+        taken.run();
+        Draft after = model.draft();
+        if (!before.parts().equals(after.parts()) || !before.joints().equals(after.joints())) turnTo(JOB);
+        else if (!before.stock().equals(after.stock()) || !before.boards().equals(after.boards())) turnTo(BOARDS);
+        else if (!before.titled("").withId("").equals(after.titled("").withId(""))) turnTo(TASK);
+    }
+
+    private void turnTo(Command of) {
+        if (!pane.equals(of.id())) showPane(of);
     }
 
     /** The part's own fields go with it, and the focus to where the next can be picked. */
@@ -227,6 +268,10 @@ final class SetScreen implements Screen {
         Draft draft = model.draft();
         List<Draft.Gap> gaps = draft.gaps();
         title.show(draft.title());
+        if (!titled.equals(title())) {
+            titled = title();
+            desk.titled();
+        }
         standing.setText((model.steps().isSaved() ? "" : "Not saved · ") + SetModel.standing(gaps));
         standing.setToolTipText(standing.getText());
         long job = gaps.stream().filter(SetScreen::isOfTheJob).count();
@@ -269,19 +314,42 @@ final class SetScreen implements Screen {
         return name;
     }
 
+    /** @param notKept why it isn't kept, in one line; empty where it is */
+    private record Kept(Optional<Scenario> finished, String notKept) {}
+
+    private Kept kept(String file, Draft draft) throws FileRefused {
+        try {
+            return new Kept(desk.folder().save(file, draft), "");
+        } catch (NotSaved e) {
+            return new Kept(Optional.empty(), String.valueOf(e.getMessage()));
+        }
+    }
+
     private void save() {
         String file = named();
         Draft draft = model.draft();
-        Aside.run(
-                () -> desk.folder().save(file, draft),
-                finished -> {
-                    if (model.draft().equals(draft)) model.steps().saved();
-                    model.say(
-                            finished.isPresent()
-                                    ? "Saved, finished: " + desk.folder().scenario(file)
-                                    : "Saved as a draft: " + SetModel.standing(draft.gaps()));
-                },
-                model::say);
+        Aside.run(() -> kept(file, draft), kept -> saved(file, draft, kept), model::say);
+    }
+
+    private void saved(String file, Draft draft, Kept kept) {
+        if (!kept.notKept().isEmpty()) {
+            model.say(kept.notKept());
+            if (isKeptElsewhere(kept.notKept(), "Not now")) save();
+            return;
+        }
+        if (model.draft().equals(draft)) model.steps().saved();
+        String how = kept.finished().isPresent()
+                ? "Saved, finished: " + ShortPath.of(desk.folder().scenario(file))
+                : "Saved as a draft: " + SetModel.standing(draft.gaps());
+        List<NumberField> wrong = NumberField.unsound(page);
+        model.say(wrong.isEmpty() ? how : how + " · Not taken: " + wrong.get(0).refusal());
+    }
+
+    /** Offers another folder to keep exercises in from now on. */
+    private boolean isKeptElsewhere(String why, String otherwise) {
+        Optional<Path> other = AnotherFolder.offer(page, why, otherwise);
+        other.ifPresent(desk.folder()::keepIn);
+        return other.isPresent();
     }
 
     private void tryOut() {
@@ -305,8 +373,10 @@ final class SetScreen implements Screen {
 
     @Override
     public String title() {
-        String called = model.draft().title();
-        return called.isEmpty() ? "New exercise" : called + ": set";
+        String titled = model.draft().title();
+        String called = titled.isEmpty() ? name : titled;
+        return (called.isEmpty() ? "New exercise" : called + ": set")
+                + (model.steps().isSaved() ? "" : ", not saved");
     }
 
     @Override
@@ -331,16 +401,47 @@ final class SetScreen implements Screen {
         SwingUtilities.invokeLater(title::requestFocusInWindow);
     }
 
+    @Override
+    public boolean mayClose() {
+        Typed.takeAll();
+        if (model.steps().isSaved()) return true;
+        String title = model.draft().title();
+        Object[] ways = {"Save", "Don't save", "Go on setting"};
+        int way = JOptionPane.showOptionDialog(
+                page,
+                (title.isEmpty() ? "This exercise" : "\"" + title + "\"") + " has changes that are not saved.",
+                "Not saved",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.WARNING_MESSAGE,
+                null,
+                ways,
+                ways[0]);
+        givenUp = way == 1;
+        return givenUp || way == 0 && isSavedNow();
+    }
+
+    private boolean isSavedNow() {
+        try {
+            Kept kept = kept(named(), model.draft());
+            if (!kept.notKept().isEmpty()) return isKeptElsewhere(kept.notKept(), "Go on setting") && isSavedNow();
+            model.steps().saved();
+            return true;
+        } catch (FileRefused e) {
+            model.say(String.valueOf(e.getMessage()));
+            return false;
+        }
+    }
+
     /** What is left unsaved is kept, as a draft: it is finished when it is saved. */
     @Override
     public void left() {
-        if (model.steps().isSaved()) return;
+        Typed.takeAll();
+        if (model.steps().isSaved() || givenUp) return;
         try {
-            String file = named();
-            desk.folder().keep(file, model.draft());
+            desk.folder().keep(named(), model.draft());
             model.steps().saved();
         } catch (FileRefused e) {
-            desk.notice("The exercise could not be kept: " + e.getMessage());
+            if (isKeptElsewhere(e.getMessage() + ". The exercise is not kept yet.", "Leave without it")) left();
         }
     }
 }

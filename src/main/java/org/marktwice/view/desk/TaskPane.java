@@ -1,8 +1,5 @@
 package org.marktwice.view.desk;
 
-import java.awt.KeyboardFocusManager;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -17,8 +14,6 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.rulebook.Rule;
@@ -88,27 +83,13 @@ final class TaskPane extends JPanel {
     }
 
     private JComponent idea() {
-        JTextField idea = new JTextField(20);
-        idea.setName("idea");
-        idea.setToolTipText("In a few words: what this exercise has that the ones before it had not");
-        idea.getAccessibleContext().setAccessibleName("What is new in this exercise");
-        Runnable take = () -> {
-            String words = idea.getText().strip().replaceAll("\\p{Cntrl}", " ");
-            int most = Scenario.LONGEST_IDEA;
-            model.edit(draft().teaching(words.length() > most ? words.substring(0, most) : words));
-        };
-        idea.addActionListener(e -> take.run());
-        idea.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent event) {
-                take.run();
-            }
-        });
-        shows.add(() -> {
-            if (idea.getText().strip().equals(draft().idea())) return;
-            idea.setText(draft().idea());
-            idea.setCaretPosition(0);
-        });
+        WordField idea = new WordField(
+                "idea",
+                "In a few words: what this exercise has that the ones before it had not",
+                20,
+                Scenario.LONGEST_IDEA,
+                words -> model.edit(draft().teaching(words)));
+        shows.add(() -> idea.show(draft().idea()));
         return idea;
     }
 
@@ -116,27 +97,9 @@ final class TaskPane extends JPanel {
         Card card = card("What is asked");
         shows.add(() -> level.show(List.of(1, 2, 3, 4, 5, 6, 7, 8, 9), draft().level()));
         line(card, "Level", level);
-        JTextArea brief = new JTextArea(4, 20);
-        brief.setName("brief");
-        brief.setLineWrap(true);
-        brief.setWrapStyleWord(true);
-        Look.styled(brief, Style.BODY);
-        // Tab goes on, as from any other field
-        brief.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-        brief.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        brief.getAccessibleContext().setAccessibleName("What the learner is told about the job");
-        brief.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent event) {
-                String words = brief.getText().strip().replaceAll("[\\p{Cntrl}&&[^\n]]", " ");
-                model.edit(draft().saying(words.length() > 2000 ? words.substring(0, 2000) : words));
-            }
-        });
-        shows.add(() -> {
-            if (brief.getText().strip().equals(draft().brief())) return;
-            brief.setText(draft().brief());
-            brief.setCaretPosition(0);
-        });
+        WordsArea brief = new WordsArea(
+                "brief", "What the learner is told about the job", 2000, words -> model.edit(draft().saying(words)));
+        shows.add(() -> brief.show(draft().brief()));
         JScrollPane around = new JScrollPane(brief);
         around.setBorder(javax.swing.UIManager.getBorder("TextField.border"));
         card.add(Look.quiet("Brief", Style.BODY), "top");
@@ -155,7 +118,8 @@ final class TaskPane extends JPanel {
                 "About how many minutes; a hint that is never marked",
                 5,
                 n -> n == Math.rint(n) && n >= 1 && n <= Scenario.MOST_MINUTES,
-                n -> model.edit(draft().taking(n == null ? OptionalInt.empty() : OptionalInt.of((int) Math.rint(n)))));
+                n -> model.edit(draft().taking(n == null ? OptionalInt.empty() : OptionalInt.of((int) Math.rint(n)))))
+                .expecting("a whole number from 1 to " + Scenario.MOST_MINUTES);
         shows.add(() -> minutes.show(
                 draft().minutes().isPresent()
                         ? (Double) (double) draft().minutes().getAsInt()
@@ -255,7 +219,8 @@ final class TaskPane extends JPanel {
         card.add(Look.label("Marks for each rule", Style.SUBTITLE), "span 2, gapbottom 6");
         for (Rule rule : RuleBook.rules()) {
             NumberField field = new NumberField(
-                    "worth-" + rule.id(), "Marks, when all is sound", 4, n -> n >= 0 && n <= 100, n -> worth(rule, n));
+                    "worth-" + rule.id(), "Marks, when all is sound", 4, n -> n >= 0 && n <= 100, n -> worth(rule, n))
+                    .expecting("a number from 0 to 100");
             JComponent word = Look.label(Texts.of(rule.id()).title(), Style.BODY);
             word.setToolTipText(Texts.of(rule.id()).why());
             shows.add(() -> field.show(draft().practice().worth().getOrDefault(rule.id(), rule.worth())));
@@ -292,6 +257,7 @@ final class TaskPane extends JPanel {
             if (n != null) practice(p -> write.apply(p, n));
             refresh();
         });
+        field.expecting("a number from " + NumberField.spoken(least) + " to " + NumberField.spoken(most));
         shows.add(() -> field.show(read.apply(draft().practice())));
         card.add(Look.quiet(word, Style.BODY));
         card.add(field, "w 64!, growx 0");

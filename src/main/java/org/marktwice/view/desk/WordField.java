@@ -1,5 +1,6 @@
 package org.marktwice.view.desk;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
@@ -7,7 +8,7 @@ import javax.swing.JTextField;
 import org.marktwice.view.Look;
 
 /** A line of words, taken when one leaves the field or presses Enter. */
-final class WordField extends JTextField {
+final class WordField extends JTextField implements Typed {
     private static final long serialVersionUID = 1L;
 
     private final int longest;
@@ -22,6 +23,9 @@ final class WordField extends JTextField {
         getAccessibleContext().setAccessibleName(what);
         setToolTipText(what);
         Look.styled(this, Look.Style.BODY);
+        // as often as one comes to it by the keys, wherever the caret was
+        putClientProperty(
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY, FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
         addActionListener(e -> commit());
         addFocusListener(new FocusAdapter() {
             @Override
@@ -36,6 +40,17 @@ final class WordField extends JTextField {
         if (next.equals(value)) return;
         value = next;
         setText(next);
+        setCaretPosition(0);
+    }
+
+    @Override
+    public boolean isPending() {
+        return !getText().strip().equals(value);
+    }
+
+    @Override
+    public void take() {
+        commit();
     }
 
     private void commit() {
