@@ -37,16 +37,21 @@ final class AtTheWindow implements AutoCloseable {
     final Robot robot;
 
     AtTheWindow(Path home) {
+        this(home, home);
+    }
+
+    /** @param settings where the settings are read from, where that is another folder than the learner's work is kept in */
+    AtTheWindow(Path settings, Path home) {
         FailOnThreadViolationRepaintManager.install();
         robot = BasicRobot.robotWithNewAwtHierarchy();
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         Clock clock = Clock.fixed(Instant.parse("2026-01-12T09:30:00Z"), ZoneOffset.UTC);
         frame = onScreen(() -> {
-            LearnerFolder folder = new LearnerFolder(home);
-            folder.save(folder.settings().withMovement(false));
-            Look.install(folder.settings().dark(), folder.settings().textSize());
-            return new MainWindow(new Walk(folder, Shelf.scenarios(), clock, System::nanoTime));
+            LearnerFolder kept = new LearnerFolder(settings);
+            kept.save(kept.settings().withMovement(false));
+            Look.install(kept.settings().dark(), kept.settings().textSize());
+            return new MainWindow(new Walk(new LearnerFolder(home), Shelf.scenarios(), clock, System::nanoTime));
         });
         window = new FrameFixture(robot, frame);
         window.show(new Dimension(1500, 960));
