@@ -156,9 +156,14 @@ public final class Look {
         area.setWrapStyleWord(true);
         area.setOpaque(false);
         area.setBorder(BorderFactory.createEmptyBorder());
-        area.putClientProperty(
+        return inked(area, style, ink);
+    }
+
+    /** Prose in another ink. */
+    public static JTextArea inked(JTextArea prose, Style style, Ink ink) {
+        prose.putClientProperty(
                 FlatClientProperties.STYLE, "font: $" + style.key + "; foreground: $" + key(ink) + "; margin: 0,0,0,0");
-        return area;
+        return prose;
     }
 
     /** The one button of a screen that leads on. */

@@ -125,15 +125,31 @@ class SettingByMouseTest {
         Strokes.pointing(at.robot, () -> at.window.radioButton("boards-grown").click());
         at.until("solved", () -> at.text("outcome").contains("Can be solved"));
         JSlider slider = at.robot.finder().findByType(JSlider.class, true);
-        int high = slider.getHeight() / 2;
-        desk.drag(
-                slider,
-                new Point(slider.getWidth() / 2, high),
-                new Point(slider.getWidth() / 4, high));
+        slider(slider, 0.5, 0.25);
         assertThat(slider.getValue()).isLessThan(40);
         at.click("other-boards");
         assertThat(box("seed")).isEqualTo("2");
         at.until("solved", () -> at.text("outcome").contains("Can be solved"));
+        slider(slider, 0.25, 0.9);
+        at.until("farther off", () -> at.window.button("come-nearer").isEnabled());
+        String wrong = at.text("outcome");
+        at.click("come-nearer");
+        at.until("looked through", () -> at.text("outcome").contains("Can be solved"));
+        assertThat(wrong(at.text("outcome"))).isGreaterThan(wrong(wrong));
+        slider(slider, 0.9, 0.25);
+    }
+
+    private void slider(JSlider slider, double from, double to) {
+        int high = slider.getHeight() / 2;
+        desk.drag(
+                slider,
+                new Point((int) (from * slider.getWidth()), high),
+                new Point((int) (to * slider.getWidth()), high));
+    }
+
+    /** How many of 100 ways to lay a board are wrong. */
+    private static int wrong(String outcome) {
+        return Integer.parseInt(outcome.replaceAll(".*: (\\d+) of 100 ways.*", "$1"));
     }
 
     /** Those that were grown are gone on with by hand: a knot and the pith are dragged, a board is added and taken away. */

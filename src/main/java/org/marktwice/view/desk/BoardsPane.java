@@ -29,6 +29,9 @@ import org.marktwice.view.Look.Style;
 /** The boards of an exercise: grown to a wanted difficulty, or drawn by hand; on the right what comes out. */
 final class BoardsPane extends JPanel {
     private static final long serialVersionUID = 1L;
+    /** Seeds that are looked through for boards as hard as is asked for. */
+    private static final int TRIES = 40;
+
     private static final Stock FIRST = new Stock(1, SpeciesTable.all().get(0), 1, Stock.DIFFICULTY);
 
     private final transient SetModel model;
@@ -37,6 +40,7 @@ final class BoardsPane extends JPanel {
     private final Choice<Species> species;
     private final JSlider difficulty = new JSlider(0, 100, 50);
     private final JLabel share = Look.label("", Style.BODY);
+    private final JButton nearer = new JButton("Come nearer");
     private final NumberField spare;
     private final NumberField seed;
     private final JLabel outcome = Look.label(" ", Style.BODY);
@@ -126,7 +130,7 @@ final class BoardsPane extends JPanel {
         difficulty.setOpaque(false);
         difficulty.getAccessibleContext().setAccessibleName("Difficulty: share of the turns that are wrong");
         difficulty.addChangeListener(e -> {
-            share.setText(difficulty.getValue() + " of 100 turns wrong");
+            share.setText(asked(difficulty.getValue()));
             if (showing || difficulty.getValueIsAdjusting()) return;
             stock(new Stock(now().seed(), now().species(), now().spare(), difficulty.getValue() / 100.0));
         });
@@ -142,6 +146,10 @@ final class BoardsPane extends JPanel {
         other.addActionListener(
                 e -> stock(new Stock(now().seed() + 1, now().species(), now().spare(), now().difficulty())));
         form.add(other, "growx 0");
+        nearer.setName("come-nearer");
+        nearer.setToolTipText("Of the next " + TRIES + " seeds, the one whose boards come nearest to what is asked for");
+        nearer.addActionListener(e -> comeNearer());
+        form.add(nearer, "skip 1, growx 0");
         form.add(
                 Look.prose(
                         "Handing out gives each learner other boards, as hard as these.",
@@ -163,6 +171,31 @@ final class BoardsPane extends JPanel {
         scroll.getViewport().setOpaque(false);
         side.add(scroll, "grow, hmin 0, wmin 0");
         return side;
+    }
+
+    private static String asked(int of100) {
+        return "Asked for: " + of100 + " of 100 ways wrong";
+    }
+
+    /** Looks for boards that come nearer to what is asked for. */
+    private void comeNearer() {
+        Draft draft = model.draft();
+        if (draft.stock().isEmpty()) return;
+        nearer.setEnabled(false);
+        outcome.setText("Looking through the next " + TRIES + " seeds …");
+        Aside.run(() -> Grown.nearest(draft, TRIES), found -> nearest(draft, found), model::say);
+    }
+
+    private void nearest(Draft from, Stock found) {
+        if (!model.draft().equals(from)) return;
+        Grown known = grown;
+        if (from.stock().filter(found::equals).isEmpty()) {
+            stock(found);
+        } else if (known != null) {
+            come(Optional.of(known), "");
+            model.say("None of the next " + TRIES + " seeds comes nearer: with its cuts where they are, this job gives"
+                    + " boards no other way");
+        }
     }
 
     private Stock now() {
@@ -192,7 +225,7 @@ final class BoardsPane extends JPanel {
         else if (!none) draw.setSelected(true);
         species.show(SpeciesTable.all(), now().species());
         difficulty.setValue((int) Math.round(100 * now().difficulty()));
-        share.setText(difficulty.getValue() + " of 100 turns wrong");
+        share.setText(asked(difficulty.getValue()));
         spare.show((double) now().spare());
         seed.show((double) now().seed());
         showing = false;
@@ -211,7 +244,8 @@ final class BoardsPane extends JPanel {
         SwingWorker<?, ?> before = reckoning;
         if (before != null) before.cancel(true);
         if (draft.drawing().isEmpty()) {
-            come(Optional.empty(), "Boards can be grown when the job's drawing is whole.");
+            come(Optional.empty(), (draft.boards().isEmpty() ? "Boards can be grown" : "What the boards are good for is told")
+                    + " when the drawing is whole. " + SetModel.standing(draft.gaps()) + ".");
             return;
         }
         if (draft.stock().isEmpty() && draft.boards().isEmpty()) {
@@ -226,6 +260,8 @@ final class BoardsPane extends JPanel {
         String says = found.map(Grown::says).orElse(otherwise);
         outcome.setText(found.map(f -> f.isSolvable() ? "✓  " : "×  ").orElse("") + says);
         outcome.setToolTipText(outcome.getText());
+        nearer.setEnabled(found.filter(f -> f.refused().isEmpty() && Grown.off(model.draft(), f) > Grown.NEAR)
+                .isPresent());
         rack.show(
                 found.map(f -> f.scenario().boards()).orElse(List.of()),
                 b -> found.flatMap(f -> f.use(b))

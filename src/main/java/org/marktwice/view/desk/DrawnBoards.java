@@ -4,6 +4,7 @@ import java.awt.event.ActionListener;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -121,12 +122,14 @@ final class DrawnBoards {
         JPanel top = panel("insets 0, gap 6, fillx", "[grow,fill][][][]");
         top.add(which, "wmin 0");
         top.add(button("add-board", "Add", "Another planed board without knots", e -> add(BoardEdits.fresh(draft()))));
-        top.add(button(
+        JButton copy = button(
                 "copy-board",
                 "Copy",
                 "The same board under another letter",
-                e -> board().ifPresent(b -> add(BoardEdits.named(b, BoardEdits.letter(draft().boards()))))));
-        top.add(button("remove-board", "Remove", "Take this board off the rack", e -> remove()));
+                e -> board().ifPresent(b -> add(BoardEdits.named(b, BoardEdits.letter(draft().boards())))));
+        JButton gone = button("remove-board", "Remove", "Take this board off the rack", e -> remove());
+        top.add(copy);
+        top.add(gone);
         column.add(top, "wmin 0");
         column.add(gap, "wmin 0, hidemode 3");
         buildFigures();
@@ -147,6 +150,9 @@ final class DrawnBoards {
         column.add(fresh, "growx 0, hidemode 3");
         shows.add(() -> {
             boolean timber = board().filter(b -> !b.isSheet()).isPresent();
+            which.setEnabled(board().isPresent());
+            copy.setEnabled(board().isPresent());
+            gone.setEnabled(board().isPresent());
             figures.setVisible(board().isPresent());
             knots.setVisible(timber);
             fresh.setVisible(timber);
@@ -234,7 +240,7 @@ final class DrawnBoards {
             int at = i;
             NumberField field = new NumberField(
                     "board-" + names[i],
-                    names[i].replace('-', ' '),
+                    capital(names[i].replace('-', ' ')),
                     4,
                     n -> n >= least && n <= most,
                     n -> board().ifPresent(b -> {
@@ -249,6 +255,10 @@ final class DrawnBoards {
         }
         figures.add(Look.quiet(word, Style.BODY));
         figures.add(line);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private JComponent planed() {
@@ -398,7 +408,8 @@ final class DrawnBoards {
                         Style.NOTE),
                 "wmin 0");
         side.add(board, "grow, push, hmin 0, wmin 0, h 50%");
-        side.add(stem, "grow, push, hmin 0, wmin 0, h 50%");
+        side.add(stem, "grow, push, hmin 0, wmin 0, h 50%, hidemode 3");
+        shows.add(() -> stem.setVisible(board().isPresent()));
         return side;
     }
 

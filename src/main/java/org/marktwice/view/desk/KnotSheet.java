@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Figures;
+import org.marktwice.picture.Ink;
 import org.marktwice.picture.Pointed;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.Unrolled;
@@ -83,12 +84,23 @@ final class KnotSheet extends JComponent {
     protected void paintComponent(Graphics graphics) {
         Board now = board;
         Unrolled unrolled = layoutNow();
+        if (now == null) hint(graphics);
         if (now == null || unrolled == null) return;
         Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         SurfacePainter painter = new SurfacePainter(Figures.live(cache, this::repaint), Style.BODY.font());
         BoardPicture picture = BoardPicture.of(now);
         if (now.knot(picked).isPresent()) picture = picture.pointed(new Pointed.AtKnot(picked));
         unrolled.paint(g, picture, painter, Look.palette());
+        g.dispose();
+    }
+
+    private void hint(Graphics graphics) {
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        g.setFont(Style.BODY.font());
+        g.setColor(Look.colour(Ink.QUIET));
+        String words = "Add a board: its surfaces and its stem appear here.";
+        int wide = g.getFontMetrics().stringWidth(words);
+        g.drawString(words, Math.max(Look.px(8), (getWidth() - wide) / 2), getHeight() / 2);
         g.dispose();
     }
 

@@ -25,8 +25,8 @@ import org.marktwice.view.Look.Style;
 final class PartsForm extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String COLUMNS =
-            "6[78:120:180,grow,fill]6[74!,fill]8[46!,fill]2[46!,fill]2[46!,fill]8[46!,fill]2[46!,fill]2[46!,fill]"
-                    + "8[116!,fill]4[72!,fill]4[72!,fill]2";
+            "6[78:110:180,grow,fill]4[72!,fill]6[44!,fill]2[44!,fill]2[44!,fill]6[44!,fill]2[44!,fill]2[44!,fill]"
+                    + "6[116!,fill]4[87!,fill]4[87!,fill]2";
     private static final List<Runs> RUNS = Runs.all();
 
     private final transient SetModel model;
@@ -230,6 +230,6 @@ final class PartsForm extends JPanel {
     private static String words(List<Direction> looks) {
         return looks.isEmpty()
                 ? "–"
-                : String.join(" or ", looks.stream().map(Direction::id).toList());
+                : String.join("/", looks.stream().map(Direction::id).toList());
     }
 }

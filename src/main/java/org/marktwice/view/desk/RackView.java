@@ -28,6 +28,9 @@ import org.marktwice.view.bench.Words;
 final class RackView extends JComponent implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int CARD = 190;
+    /** Where there is room, a board is drawn larger, up to this. */
+    private static final int TALLEST = 340;
+
     private static final int GAP = 12;
     private static final int NARROWEST = 360;
 
@@ -64,11 +67,21 @@ final class RackView extends JComponent implements Scrollable {
         return Math.max(1, Math.min(3, getWidth() / Look.px(NARROWEST)));
     }
 
+    private int lines() {
+        return (boards.size() + columns() - 1) / columns();
+    }
+
+    private int high() {
+        int gap = Look.px(GAP);
+        int room = (getHeight() + gap) / Math.max(1, lines()) - gap;
+        return Math.max(Look.px(CARD), Math.min(Look.px(TALLEST), room));
+    }
+
     private Rectangle place(int index) {
         int columns = columns();
         int gap = Look.px(GAP);
         int wide = (getWidth() - (columns - 1) * gap) / columns;
-        int high = Look.px(CARD);
+        int high = high();
         return new Rectangle((index % columns) * (wide + gap), (index / columns) * (high + gap), wide, high);
     }
 
@@ -115,8 +128,7 @@ final class RackView extends JComponent implements Scrollable {
 
     @Override
     public Dimension getPreferredSize() {
-        int lines = (boards.size() + columns() - 1) / columns();
-        return new Dimension(Look.px(NARROWEST), Math.max(0, lines * Look.px(CARD + GAP) - Look.px(GAP)));
+        return new Dimension(Look.px(NARROWEST), Math.max(0, lines() * Look.px(CARD + GAP) - Look.px(GAP)));
     }
 
     @Override
@@ -141,6 +153,6 @@ final class RackView extends JComponent implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportHeight() {
-        return false;
+        return getParent() != null && getParent().getHeight() > getPreferredSize().height;
     }
 }

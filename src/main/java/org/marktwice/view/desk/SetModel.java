@@ -99,18 +99,24 @@ final class SetModel {
         });
     }
 
-    /** Names a part; while nothing names it by its first id, that follows from the name. */
+    /** Names a part; while no joint names it by its id, that follows from the name. */
     void rename(int index, String name) {
         Draft draft = draft();
         DraftPart part = draft.parts().get(index);
         DraftPart next = part.named(name);
         boolean joined = draft.joints().stream()
                 .anyMatch(j -> j.in().equals(part.id()) || j.takes().equals(part.id()));
-        if (!joined && !name.isEmpty() && part.id().matches("part-\\d+")) {
-            next = next.withId(draft.freePartId(name));
+        if (!joined && !name.isEmpty() && isAfterItsName(part)) {
+            next = next.withId(draft.withoutPart(index).freePartId(name));
             if (picked.equals(part.id())) picked = next.id();
         }
         edit(draft.withPart(index, next));
+    }
+
+    /** Whether a part's id came of itself. */
+    private static boolean isAfterItsName(DraftPart part) {
+        String base = Draft.idOf(part.name(), "part");
+        return part.id().matches("part-\\d+") || part.id().equals(base) || part.id().matches(base + "-\\d+");
     }
 
     void removePicked() {

@@ -3,6 +3,7 @@ package org.marktwice.view.desk;
 import java.awt.CardLayout;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -10,8 +11,10 @@ import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import org.marktwice.drawing.Overall;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.NotSaved;
@@ -65,6 +68,8 @@ final class SetScreen implements Screen {
             List.of(SAVE, TRY, UNDO, REDO, JOB, BOARDS, TASK, PART, OPPOSITE, REMOVE, JOIN, BACK);
 
     private static final List<Command> PANES = List.of(JOB, BOARDS, TASK);
+    private static final String POINTING =
+            "Point at a part, or go from one to the next by the arrow keys; drag it in one of the three views.";
 
     private final Desk desk;
     private final SetModel model;
@@ -72,6 +77,8 @@ final class SetScreen implements Screen {
     private final WordField title;
     private final JLabel standing = Look.quiet(" ", Style.NOTE);
     private final JLabel line = Look.label(" ", Style.BODY);
+    private final JLabel overall = Look.quiet("", Style.NOTE);
+    private final JTextArea help = Look.prose(POINTING, Style.NOTE, Ink.QUIET);
     private final Tabs tabs = new Tabs();
     private final JPanel stage = new JPanel(new CardLayout());
     private final PartsForm parts;
@@ -192,11 +199,11 @@ final class SetScreen implements Screen {
         job.add(scroll, "grow, hmin 0, wmin 0");
         Card drawing =
                 new Card(new MigLayout("insets 16 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
-        drawing.add(Look.label("Drawing", Style.SUBTITLE));
+        drawing.add(Look.label("Drawing", Style.SUBTITLE), "split 2, growx");
+        overall.setName("overall");
+        drawing.add(overall, "growx 0, wmin 0");
         drawing.add(sheet, "grow, hmin 0, wmin 0");
-        String help =
-                "Point at a part, or go from one to the next by the arrow keys; drag it in one of the three views.";
-        drawing.add(Look.prose(help, Style.NOTE, Ink.QUIET), "wmin 0");
+        drawing.add(help, "wmin 0, h 36lp::");
         job.add(drawing, "grow, hmin 0, wmin 0");
         return job;
     }
@@ -287,12 +294,24 @@ final class SetScreen implements Screen {
             parts.refresh(gaps);
             joints.refresh(gaps);
             sheet.refresh();
+            overall.setText(draft.drawn().map(d -> overall(d.overall())).orElse(""));
+            help.setText(model.isJoining() ? model.line() : POINTING);
+            Look.inked(help, Style.NOTE, model.isJoining() ? Ink.ACTION : Ink.QUIET);
         } else if (pane.equals(BOARDS.id())) {
             boards.refresh();
         } else {
             task.refresh();
         }
         deeds.forEach(Deed::refresh);
+    }
+
+    private static String overall(Overall of) {
+        return String.format(
+                Locale.ROOT,
+                "%s across, %s deep, %s high",
+                NumberField.spoken(of.across()),
+                NumberField.spoken(of.deep()),
+                NumberField.spoken(of.high()));
     }
 
     private static boolean isOfTheJob(Draft.Gap gap) {
