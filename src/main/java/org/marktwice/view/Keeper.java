@@ -2,7 +2,9 @@ package org.marktwice.view;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.files.FileRefused;
@@ -51,6 +53,11 @@ final class Keeper implements Session.Sink, Closeable {
     /** Keeps nothing, as when a teacher tries an exercise. */
     static Keeper ofNothing() {
         return new Keeper(NOTHING, null);
+    }
+
+    /** The file that it is kept in; empty where nothing is kept yet, or at all. */
+    Optional<Path> file() {
+        return Optional.ofNullable(journal).map(Journal::file);
     }
 
     @Override

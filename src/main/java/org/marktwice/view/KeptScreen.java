@@ -1,5 +1,6 @@
 package org.marktwice.view;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
@@ -18,18 +19,21 @@ final class KeptScreen implements Screen {
     private final JButton exercises = Look.primary(new JButton("Exercises"));
     private final JPanel page;
 
-    /** @param toExercises leads back to the exercises */
-    KeptScreen(Scenario scenario, String learner, Runnable toExercises) {
+    /**
+     * @param file where it is kept; empty where it isn't
+     * @param toExercises leads back to the exercises
+     */
+    KeptScreen(Scenario scenario, String learner, Optional<Path> file, Runnable toExercises) {
         this.scenario = scenario;
         exercises.setName("exercises-button");
         exercises.addActionListener(e -> toExercises.run());
-        page = build(learner);
+        page = build(learner, file);
     }
 
-    private JPanel build(String learner) {
+    private JPanel build(String learner, Optional<Path> file) {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         whole.add(Bar.top("Handed in", scenario.title() + ", level " + scenario.level() + " · " + learner));
-        Card card = new Card(new MigLayout("insets 28 32 28 32, gap 0, wrap 1", "[grow,fill]", "[]8[]20[]"));
+        Card card = new Card(new MigLayout("insets 28 32 28 32, gap 0 12, wrap 1", "[grow,fill]"));
         JComponent title = Look.label("Your work is kept.", Style.TITLE);
         title.setName("kept");
         card.add(title);
@@ -40,7 +44,9 @@ final class KeptScreen implements Screen {
                         Style.BODY,
                         Ink.INK),
                 "growx, wmin 0");
-        card.add(exercises, "growx 0, alignx left");
+        file.ifPresent(
+                f -> card.add(Look.prose("The file to give in: " + f, Style.NOTE, Ink.QUIET), "growx, wmin 0"));
+        card.add(exercises, "growx 0, alignx left, gaptop 8");
         JPanel centred = new JPanel(new MigLayout("insets 24, fill", "push[grow,fill,560lp::680lp]push", "[top]"));
         centred.add(card, "growx, wmin 0");
         whole.add(centred, "grow");

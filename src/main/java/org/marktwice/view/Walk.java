@@ -10,10 +10,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.function.DoubleFunction;
 import java.util.function.LongSupplier;
 import java.util.function.Predicate;
-import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import javax.swing.SwingWorker;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
@@ -50,7 +47,7 @@ final class Walk
     private final FigureCache figures = new FigureCache();
     private Settings settings;
     private @Nullable MainWindow window;
-    private @Nullable Running running;
+    private final Running running;
     private @Nullable StartScreen start;
     private @Nullable Desk desk;
     /** Whether what is on the bench or in the replay is only looked at from the teacher's desk. */
@@ -58,18 +55,16 @@ final class Walk
 
     private final List<Deed> deeds;
 
-    /** An attempt on the bench, and where it is kept. */
-    private record Running(Session session, Keeper keeper) {}
-
     /** @param nanos a clock in nanoseconds that never runs backwards */
     Walk(LearnerFolder folder, List<Scenario> shelf, Clock clock, LongSupplier nanos) {
         this.folder = folder;
         this.exercises = new Exercises(shelf);
         this.clock = clock;
         this.nanos = nanos;
+        this.running = new Running(folder, this::window);
         this.settings = folder.settings();
         this.deeds = List.of(
-                new Deed(WindowCommands.OPEN, this::openFile),
+                new Deed(WindowCommands.OPEN, () -> ToOpen.ask(window()).ifPresent(this::open)),
                 new Deed(WindowCommands.EXERCISES, this::exercises, () -> !(screen() instanceof StartScreen)),
                 new Deed(WindowCommands.QUIZ, this::quiz),
                 new Deed(WindowCommands.DESK, this::desk),
@@ -121,7 +116,7 @@ final class Walk
     }
 
     Optional<Session> session() {
-        return Optional.ofNullable(running).map(Running::session);
+        return running.session();
     }
 
     // The exercises
@@ -132,7 +127,7 @@ final class Walk
             desk();
             return;
         }
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         StartScreen before = start;
         StartScreen page = new StartScreen(this, exercises, settings.learner());
         if (before != null) before.selected().ifPresent(page::select);
@@ -224,9 +219,7 @@ final class Walk
     private void run(Scenario scenario, Attempt attempt, Keeper keeper, List<String> notices) {
         try {
             Session session = Session.of(scenario, attempt, keeper, nanos);
-            // What could not be written stays said, over whichever screen, until it is written.
-            session.addListener(() -> window().trouble(session.trouble().orElse("")));
-            running = new Running(session, keeper);
+            running.take(session, keeper);
             showBench();
             if (!notices.isEmpty()) window().notice(String.join(" ", notices));
         } catch (CannotDo e) {
@@ -244,15 +237,6 @@ final class Walk
                 complain(e.getMessage());
             }
         });
-    }
-
-    private void openFile() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setFileFilter(
-                new FileNameExtensionFilter("Exercises and attempts (*.scenario.json, *.attempt.jsonl)", "json", "jsonl"));
-        if (chooser.showOpenDialog(window()) == JFileChooser.APPROVE_OPTION) {
-            open(chooser.getSelectedFile().toPath());
-        }
     }
 
     /** Opens an exercise or an attempt from a file, or says in one line why it isn't taken. */
@@ -284,7 +268,7 @@ final class Walk
                 .findFirst();
         if (exercise.isEmpty()) {
             complain(file.getFileName() + " is an attempt at \"" + header.scenario() + "\": open that exercise first.");
-        } else if (leaveAttempt()) {
+        } else if (running.leave()) {
             openAttempt(exercise.get(), file);
         }
     }
@@ -315,7 +299,7 @@ final class Walk
     /** Asks what is due today, or shows how far the learner is. */
     @Override
     public void quiz() {
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         fromDesk = false;
         String who = quizzed();
         try {
@@ -366,7 +350,7 @@ final class Walk
     /** Goes to the desk, or back to where one was at it. */
     @Override
     public void desk() {
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         boolean back = fromDesk;
         fromDesk = false;
         Desk known = desk;
@@ -395,7 +379,7 @@ final class Walk
 
     @Override
     public void tryOut(Scenario scenario) {
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         fromDesk = true;
         Attempt header = LearnerFolder.header(scenario, "try", clock.instant());
         run(scenario, header, Keeper.ofNothing(), List.of());
@@ -405,7 +389,7 @@ final class Walk
 
     @Override
     public void replay(Scenario scenario, Attempt attempt, Predicate<Finding> sought) {
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         try {
             Session done = Session.of(scenario, attempt, Session.Sink.none(), nanos);
             fromDesk = true;
@@ -419,13 +403,11 @@ final class Walk
     // The attempt
 
     private void showBench() {
-        Running now = running;
-        if (now == null) return;
-        window().show(new BenchCard(
-                now.session(),
-                figures,
-                settings.movement(),
-                new BenchScreen.Doors(this::toHandIn, this::seeJob, this::seeDryFit)));
+        session().ifPresent(s -> window().show(new BenchCard(
+                        s,
+                        figures,
+                        settings.movement(),
+                        new BenchScreen.Doors(this::toHandIn, this::seeJob, this::seeDryFit))));
     }
 
     /** The job as it would come out so far; the same board is in hand afterwards. */
@@ -491,13 +473,13 @@ final class Walk
         if (!perform(Action.HandIn::new)) return;
         session().ifPresent(s -> {
             if (s.bench().guidance() != Practice.Guidance.EXAMINATION) showSheet(s);
-            else window().show(new KeptScreen(s.scenario(), s.attempt().learner(), this::exercises));
+            else window().show(new KeptScreen(s.scenario(), s.attempt().learner(), running.file(), this::exercises));
         });
     }
 
     @Override
     public void beginWithLess(Scenario scenario, Practice.Guidance guidance) {
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         begin(scenario);
         perform(t -> new Action.LessHelp(t, guidance));
         window().notice("You are told " + PracticeWords.told(guidance) + " this time.");
@@ -535,64 +517,16 @@ final class Walk
         }
     }
 
-    /** Lets go of the attempt on the bench; all of it is on disk. False where it isn't, and the learner would rather stay. */
-    private boolean leaveAttempt() {
-        Running now = running;
-        if (now == null) return true;
-        now.session().write();
-        Optional<String> trouble = now.session().trouble();
-        if (trouble.isPresent() && !mayLeave(trouble.get())) return false;
-        Running last = running;
-        if (last != null) last.keeper().close();
-        running = null;
-        window().trouble("");
-        return true;
-    }
-
-    /** What isn't saved is kept elsewhere, or lost where the learner says so. */
-    private boolean mayLeave(String trouble) {
-        Object[] ways = {"Keep it elsewhere …", "Leave, and lose it", "Stay"};
-        int way = JOptionPane.showOptionDialog(
-                window(),
-                trouble,
-                "Not saved",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.WARNING_MESSAGE,
-                null,
-                ways,
-                ways[0]);
-        if (way == 0) keepElsewhere();
-        return way == 1 || way == 0 && session().flatMap(Session::trouble).isEmpty();
-    }
-
-    /** Lets a folder be chosen that attempts are kept in from now on, the one on the bench with all that was done. */
+    /** Lets a folder be chosen that attempts are kept in from now on. */
     void keepElsewhere() {
-        AnotherFolder.choose(window()).ifPresent(this::keepIn);
-    }
-
-    void keepIn(Path other) {
-        Path before = folder.kept();
-        folder.keepIn(other);
-        Running now = running;
-        if (now == null) return;
-        try {
-            Keeper keeper = Keeper.of(folder.begin(now.session().attempt()));
-            now.keeper().close();
-            now.session().keepIn(keeper);
-            running = new Running(now.session(), keeper);
-            window().trouble("");
-            window().notice("Your work is kept in " + other + ", all of it. To go on another day, open its file there.");
-        } catch (FileRefused e) {
-            folder.keepIn(before);
-            window().trouble("Not saved yet (" + e.getMessage() + "). Your work stands; choose another folder.");
-        }
+        running.keepElsewhere();
     }
 
     /** Closes the window; what is on the bench is there next time. */
     void close() {
         Screen showing = screen();
         if (showing != null && !showing.mayClose()) return;
-        if (!leaveAttempt()) return;
+        if (!running.leave()) return;
         if (showing != null) showing.left();
         window().dispose();
     }

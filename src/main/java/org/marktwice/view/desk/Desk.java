@@ -51,6 +51,7 @@ public final class Desk {
     private final List<Scenario> shelf;
     private final FigureCache figures;
     private @Nullable Screen showing;
+    private String last = "";
 
     /**
      * @param folder where the teacher's exercises are kept
@@ -87,6 +88,15 @@ public final class Desk {
 
     DeskFolder folder() {
         return folder;
+    }
+
+    /** The exercise that one was at last, by its name; empty where there was none. */
+    String last() {
+        return last;
+    }
+
+    void last(String name) {
+        last = name;
     }
 
     List<Scenario> shelf() {

@@ -228,7 +228,7 @@ final class DeskScreen implements Screen {
     }
 
     private void come(List<Kept> all) {
-        String before = chosen().map(Kept::name).orElse("");
+        String before = chosen().map(Kept::name).orElse(desk.last());
         rows.show(all);
         int at = 0;
         for (int i = 0; i < all.size(); i++) if (all.get(i).name().equals(before)) at = i;
@@ -254,6 +254,7 @@ final class DeskScreen implements Screen {
 
     private void showChosen() {
         Optional<Kept> now = chosen();
+        now.ifPresent(k -> desk.last(k.name()));
         heading.setText(
                 now.map(k -> k.draft().title().isEmpty() ? k.name() : k.draft().title())
                         .orElse("Nothing set yet"));

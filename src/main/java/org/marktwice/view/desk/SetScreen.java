@@ -1,14 +1,12 @@
 package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -16,12 +14,8 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.drawing.Overall;
 import org.marktwice.files.DraftFile;
-import org.marktwice.files.FileRefused;
-import org.marktwice.files.NotSaved;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Draft;
-import org.marktwice.scenario.Scenario;
-import org.marktwice.view.AnotherFolder;
 import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Column;
@@ -32,7 +26,6 @@ import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
-import org.marktwice.view.ShortPath;
 
 /** Setting an exercise: the job, the boards and the task, each step of it undone if one likes. */
 final class SetScreen implements Screen {
@@ -73,7 +66,7 @@ final class SetScreen implements Screen {
 
     private final Desk desk;
     private final SetModel model;
-    private String name;
+    private final Keeping keeping;
     private final WordField title;
     private final JLabel standing = Look.quiet(" ", Style.NOTE);
     private final JLabel line = Look.label(" ", Style.BODY);
@@ -90,13 +83,12 @@ final class SetScreen implements Screen {
     private final JPanel page;
     private String pane = JOB.id();
     private String titled = "";
-    private boolean givenUp;
 
     /** @param name the file's, without its ending; empty for an exercise that has none yet */
     SetScreen(Desk desk, String name, Draft first) {
         this.desk = desk;
-        this.name = name;
         model = new SetModel(first);
+        keeping = new Keeping(desk, model, name);
         title = new WordField(
                 "title",
                 "Title of the exercise",
@@ -324,51 +316,8 @@ final class SetScreen implements Screen {
         return gaps == 0 ? "✓" : "○ " + gaps;
     }
 
-    // Keeping
-
-    /** The name under which it is kept: with the first save it gets one, and its id with it. */
-    private String named() {
-        if (name.isEmpty()) name = desk.folder().free(model.draft().named());
-        if (model.draft().id().isEmpty()) model.steps().amend(model.draft().withId(name));
-        return name;
-    }
-
-    /** @param notKept why it isn't kept, in one line; empty where it is */
-    private record Kept(Optional<Scenario> finished, String notKept) {}
-
-    private Kept kept(String file, Draft draft) throws FileRefused {
-        try {
-            return new Kept(desk.folder().save(file, draft), "");
-        } catch (NotSaved e) {
-            return new Kept(Optional.empty(), String.valueOf(e.getMessage()));
-        }
-    }
-
     private void save() {
-        String file = named();
-        Draft draft = model.draft();
-        Aside.run(() -> kept(file, draft), kept -> saved(file, draft, kept), model::say);
-    }
-
-    private void saved(String file, Draft draft, Kept kept) {
-        if (!kept.notKept().isEmpty()) {
-            model.say(kept.notKept());
-            if (isKeptElsewhere(kept.notKept(), "Not now")) save();
-            return;
-        }
-        if (model.draft().equals(draft)) model.steps().saved();
-        String how = kept.finished().isPresent()
-                ? "Saved, finished: " + ShortPath.of(desk.folder().scenario(file))
-                : "Saved as a draft: " + SetModel.standing(draft.gaps());
-        List<NumberField> wrong = NumberField.unsound(page);
-        model.say(wrong.isEmpty() ? how : how + " · Not taken: " + wrong.get(0).refusal());
-    }
-
-    /** Offers another folder to keep exercises in from now on. */
-    private boolean isKeptElsewhere(String why, String otherwise) {
-        Optional<Path> other = AnotherFolder.offer(page, why, otherwise);
-        other.ifPresent(desk.folder()::keepIn);
-        return other.isPresent();
+        keeping.save(page, NumberField.unsound(page).stream().map(NumberField::refusal).findFirst());
     }
 
     private void tryOut() {
@@ -393,7 +342,7 @@ final class SetScreen implements Screen {
     @Override
     public String title() {
         String titled = model.draft().title();
-        String called = titled.isEmpty() ? name : titled;
+        String called = titled.isEmpty() ? keeping.name() : titled;
         return (called.isEmpty() ? "New exercise" : called + ": set")
                 + (model.steps().isSaved() ? "" : ", not saved");
     }
@@ -423,44 +372,13 @@ final class SetScreen implements Screen {
     @Override
     public boolean mayClose() {
         Typed.takeAll();
-        if (model.steps().isSaved()) return true;
-        String title = model.draft().title();
-        Object[] ways = {"Save", "Don't save", "Go on setting"};
-        int way = JOptionPane.showOptionDialog(
-                page,
-                (title.isEmpty() ? "This exercise" : "\"" + title + "\"") + " has changes that are not saved.",
-                "Not saved",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.WARNING_MESSAGE,
-                null,
-                ways,
-                ways[0]);
-        givenUp = way == 1;
-        return givenUp || way == 0 && isSavedNow();
-    }
-
-    private boolean isSavedNow() {
-        try {
-            Kept kept = kept(named(), model.draft());
-            if (!kept.notKept().isEmpty()) return isKeptElsewhere(kept.notKept(), "Go on setting") && isSavedNow();
-            model.steps().saved();
-            return true;
-        } catch (FileRefused e) {
-            model.say(String.valueOf(e.getMessage()));
-            return false;
-        }
+        return keeping.mayClose(page);
     }
 
     /** What is left unsaved is kept, as a draft: it is finished when it is saved. */
     @Override
     public void left() {
         Typed.takeAll();
-        if (model.steps().isSaved() || givenUp) return;
-        try {
-            desk.folder().keep(named(), model.draft());
-            model.steps().saved();
-        } catch (FileRefused e) {
-            if (isKeptElsewhere(e.getMessage() + ". The exercise is not kept yet.", "Leave without it")) left();
-        }
+        keeping.left(page);
     }
 }
