@@ -252,6 +252,10 @@ final class BoardsPane extends JPanel {
             come(Optional.empty(), "No boards yet: grow them, or draw them by hand.");
             return;
         }
+        if (draft.stock().isPresent()) {
+            nearer.setEnabled(false);
+            outcome.setText("Growing the boards …");
+        }
         reckoning = Aside.run(() -> Grown.of(draft), found -> come(found, ""), why -> come(Optional.empty(), why));
     }
 
