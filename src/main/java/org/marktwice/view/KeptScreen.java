@@ -44,8 +44,7 @@ final class KeptScreen implements Screen {
                         Style.BODY,
                         Ink.INK),
                 "growx, wmin 0");
-        file.ifPresent(
-                f -> card.add(Look.prose("The file to give in: " + f, Style.NOTE, Ink.QUIET), "growx, wmin 0"));
+        file.ifPresent(f -> card.add(Look.prose("The file to give in: " + f, Style.NOTE, Ink.QUIET), "growx, wmin 0"));
         card.add(exercises, "growx 0, alignx left, gaptop 8");
         JPanel centred = new JPanel(new MigLayout("insets 24, fill", "push[grow,fill,560lp::680lp]push", "[top]"));
         centred.add(card, "growx, wmin 0");

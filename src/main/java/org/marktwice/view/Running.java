@@ -88,7 +88,8 @@ final class Running {
             keeper = there;
             window.get().trouble("");
             window.get()
-                    .notice("Your work is kept in " + other + ", all of it. To go on another day, open its file there.");
+                    .notice("Your work is kept in " + other
+                            + ", all of it. To go on another day, open its file there.");
         } catch (FileRefused e) {
             folder.keepIn(before);
             window.get().trouble("Not saved yet (" + e.getMessage() + "). Your work stands; choose another folder.");

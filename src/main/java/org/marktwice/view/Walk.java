@@ -209,8 +209,11 @@ final class Walk
     private void goOnElsewhere(Scenario scenario, Path left, FileRefused why) {
         try {
             AttemptFile.Opened opened = AttemptFile.open(left, scenario);
-            run(scenario, opened.file().attempt(), Keeper.refusing(why), List.of("It can be read, but not gone on with there: "
-                    + why.reason() + "."));
+            run(
+                    scenario,
+                    opened.file().attempt(),
+                    Keeper.refusing(why),
+                    List.of("It can be read, but not gone on with there: " + why.reason() + "."));
         } catch (FileRefused e) {
             complain(e.getMessage());
         }
@@ -232,7 +235,8 @@ final class Walk
     public void showBest(Scenario scenario) {
         exercises.standing(scenario).best().ifPresent(best -> {
             try {
-                showDone(scenario, AttemptFile.open(best.file(), scenario).file().attempt());
+                showDone(
+                        scenario, AttemptFile.open(best.file(), scenario).file().attempt());
             } catch (FileRefused e) {
                 complain(e.getMessage());
             }
@@ -403,7 +407,8 @@ final class Walk
     // The attempt
 
     private void showBench() {
-        session().ifPresent(s -> window().show(new BenchCard(
+        session()
+                .ifPresent(s -> window().show(new BenchCard(
                         s,
                         figures,
                         settings.movement(),

@@ -66,7 +66,8 @@ final class AtTheDesk {
     void choose(String box, String item) {
         JComboBox<?> chooser = at.robot.finder().findByName(box, JComboBox.class, true);
         Strokes.pointing(at.robot, () -> at.robot.click(chooser));
-        JList<?> list = AtTheWindow.onScreen(() -> ((ComboPopup) chooser.getUI().getAccessibleChild(chooser, 0)).getList());
+        JList<?> list =
+                AtTheWindow.onScreen(() -> ((ComboPopup) chooser.getUI().getAccessibleChild(chooser, 0)).getList());
         at.until("the list of " + box, list::isShowing);
         Point line = AtTheWindow.onScreen(() -> {
             Rectangle cell = list.getCellBounds(line(list, item), line(list, item));

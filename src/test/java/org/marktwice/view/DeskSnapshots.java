@@ -42,8 +42,8 @@ import org.marktwice.view.desk.DeskPixels;
 
 /** Draws the screens of the teacher's desk, as {@link Snapshots} does the learner's. */
 public final class DeskSnapshots {
-    private static final List<Dimension> SIZES =
-            List.of(new Dimension(1600, 1000), new Dimension(1280, 800), new Dimension(1366, 768), new Dimension(1920, 1080));
+    private static final List<Dimension> SIZES = List.of(
+            new Dimension(1600, 1000), new Dimension(1280, 800), new Dimension(1366, 768), new Dimension(1920, 1080));
 
     private final Path folder;
     private String screens = "";

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,10 +16,10 @@ import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.marktwice.classroom.BulkMarking;
 import org.marktwice.classroom.ClassList;
 import org.marktwice.classroom.ClassSet;
 import org.marktwice.classroom.Variants;
-import org.marktwice.classroom.BulkMarking;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
@@ -157,8 +156,7 @@ class NothingIsLostTest {
         desk.fill("part-0-length", "300");
         desk.fill("part-0-width", "-12");
         desk.fill("part-0-name", "Seat");
-        assertThat(at.text("line"))
-                .isEqualTo("Width, mm: expected a number above 0, found \"-12\"; 120 still stands");
+        assertThat(at.text("line")).isEqualTo("Width, mm: expected a number above 0, found \"-12\"; 120 still stands");
         assertThat(at.window.textBox("part-0-width").text()).isEqualTo("-12");
         at.ctrl(KeyEvent.VK_Z);
         assertThat(at.window.textBox("part-0-width").text()).isEqualTo("120");
@@ -177,7 +175,8 @@ class NothingIsLostTest {
         at.until("at the job", () -> at.showing("part-0-name"));
         at.ctrl(KeyEvent.VK_Z);
         at.until("at the task", () -> at.showing("stage-setting-out"));
-        assertThat(at.window.checkBox("stage-setting-out").target().isSelected()).isFalse();
+        assertThat(at.window.checkBox("stage-setting-out").target().isSelected())
+                .isFalse();
         at.ctrl(KeyEvent.VK_Z);
         at.until("at the job", () -> at.showing("parts-form"));
         assertThat(at.showing("part-0-name")).isFalse();
@@ -206,14 +205,17 @@ class NothingIsLostTest {
         desk.type("title", "Boot bench");
         at.ctrl(KeyEvent.VK_S);
         at.until("said", () -> isOffered("Choose a folder …"));
-        assertThat(asked()).contains("Desk", "there is a file where a folder should be").doesNotContain("Exception");
+        assertThat(asked())
+                .contains("Desk", "there is a file where a folder should be")
+                .doesNotContain("Exception");
         answer("Not now");
         assertThat(at.title()).isEqualTo("Boot bench: set, not saved");
         at.click("leave-set");
         answer("Choose a folder …");
         choose(stick);
         at.until("on the desk", () -> at.window.table("exercises-set").rowCount() == 1);
-        assertThat(DraftFile.read(stick.resolve("boot-bench.draft.json")).title()).isEqualTo("Boot bench");
+        assertThat(DraftFile.read(stick.resolve("boot-bench.draft.json")).title())
+                .isEqualTo("Boot bench");
     }
 
     @Test
@@ -271,7 +273,8 @@ class NothingIsLostTest {
         choose(stick);
         at.until("kept", () -> at.text("notice").startsWith("Your work is kept in " + stick));
         at.clickBoard(Surface.FACE_2, 60, 4);
-        List<String> files = names(stick).stream().filter(n -> n.endsWith(".jsonl")).toList();
+        List<String> files =
+                names(stick).stream().filter(n -> n.endsWith(".jsonl")).toList();
         assertThat(files).hasSize(1);
         Path file = stick.resolve(files.get(0));
         assertThat(AttemptFile.read(file).attempt().actions()).hasSize(done + 1);

@@ -165,10 +165,9 @@ class SettingByMouseTest {
         Strokes.pointing(at.robot, () -> at.window.button("undo-edit").click());
         assertThat(box("board-pith-y")).isEqualTo(before);
         at.click("add-board");
-        Point bare = AtTheWindow.onScreen(
-                () -> DeskPixels.ofPlace(sheet, new SurfacePoint(Surface.FACE_1, 60, 70)));
-        Strokes.pointing(at.robot, () -> at.robot.click(
-                sheet, bare, org.assertj.swing.core.MouseButton.LEFT_BUTTON, 2));
+        Point bare = AtTheWindow.onScreen(() -> DeskPixels.ofPlace(sheet, new SurfacePoint(Surface.FACE_1, 60, 70)));
+        Strokes.pointing(
+                at.robot, () -> at.robot.click(sheet, bare, org.assertj.swing.core.MouseButton.LEFT_BUTTON, 2));
         assertThat(box("knot-k1-x")).isNotEmpty();
         String x = box("knot-k1-x");
         desk.drag(sheet, bare, new Point(bare.x + 30, bare.y));

@@ -64,20 +64,23 @@ final class BoardsPane extends JPanel {
                 Species::name,
                 s -> stock(new Stock(now().seed(), s, now().spare(), now().difficulty())));
         spare = new NumberField(
-                "spare",
-                "Boards beyond one for each part",
-                4,
-                n -> n == Math.rint(n) && n >= 0 && n <= Stock.MOST_SPARE,
-                n -> stock(new Stock(
-                        now().seed(), now().species(), n == null ? 0 : (int) Math.rint(n), now().difficulty())))
+                        "spare",
+                        "Boards beyond one for each part",
+                        4,
+                        n -> n == Math.rint(n) && n >= 0 && n <= Stock.MOST_SPARE,
+                        n -> stock(new Stock(
+                                now().seed(), now().species(), n == null ? 0 : (int) Math.rint(n), now().difficulty())))
                 .expecting("a whole number from 0 to " + Stock.MOST_SPARE);
         seed = new NumberField(
-                "seed",
-                "The same seed gives the same boards on every machine",
-                8,
-                n -> n == Math.rint(n) && n >= 0 && n < 1e9,
-                n -> stock(new Stock(
-                        n == null ? 0 : (int) Math.rint(n), now().species(), now().spare(), now().difficulty())))
+                        "seed",
+                        "The same seed gives the same boards on every machine",
+                        8,
+                        n -> n == Math.rint(n) && n >= 0 && n < 1e9,
+                        n -> stock(new Stock(
+                                n == null ? 0 : (int) Math.rint(n),
+                                now().species(),
+                                now().spare(),
+                                now().difficulty())))
                 .expecting("a whole number from 0");
         drawn = new DrawnBoards(model, cache);
         Card choice = new Card(
@@ -147,7 +150,8 @@ final class BoardsPane extends JPanel {
                 e -> stock(new Stock(now().seed() + 1, now().species(), now().spare(), now().difficulty())));
         form.add(other, "growx 0");
         nearer.setName("come-nearer");
-        nearer.setToolTipText("Of the next " + TRIES + " seeds, the one whose boards come nearest to what is asked for");
+        nearer.setToolTipText(
+                "Of the next " + TRIES + " seeds, the one whose boards come nearest to what is asked for");
         nearer.addActionListener(e -> comeNearer());
         form.add(nearer, "skip 1, growx 0");
         form.add(
@@ -244,8 +248,10 @@ final class BoardsPane extends JPanel {
         SwingWorker<?, ?> before = reckoning;
         if (before != null) before.cancel(true);
         if (draft.drawing().isEmpty()) {
-            come(Optional.empty(), (draft.boards().isEmpty() ? "Boards can be grown" : "What the boards are good for is told")
-                    + " when the drawing is whole. " + SetModel.standing(draft.gaps()) + ".");
+            come(
+                    Optional.empty(),
+                    (draft.boards().isEmpty() ? "Boards can be grown" : "What the boards are good for is told")
+                            + " when the drawing is whole. " + SetModel.standing(draft.gaps()) + ".");
             return;
         }
         if (draft.stock().isEmpty() && draft.boards().isEmpty()) {

@@ -89,9 +89,8 @@ final class DeskFolder {
         Path place = place(name);
         boolean finished = !Files.exists(draft(place, name));
         try {
-            Draft draft = finished
-                    ? Draft.of(ScenarioFile.read(scenario(place, name)))
-                    : DraftFile.read(draft(place, name));
+            Draft draft =
+                    finished ? Draft.of(ScenarioFile.read(scenario(place, name))) : DraftFile.read(draft(place, name));
             return new Kept(name, draft, finished, "");
         } catch (FileRefused e) {
             return new Kept(name, Draft.BLANK.titled(name), finished, String.valueOf(e.getMessage()));

@@ -161,7 +161,8 @@ final class DeskScreen implements Screen {
         body.add(detail(), "grow, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
         line.setName("line");
-        whole.add(Bar.bottom(line, Look.quiet("Kept in " + ShortPath.of(desk.folder().folder()), Style.NOTE)));
+        whole.add(Bar.bottom(
+                line, Look.quiet("Kept in " + ShortPath.of(desk.folder().folder()), Style.NOTE)));
         return whole;
     }
 

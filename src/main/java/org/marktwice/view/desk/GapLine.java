@@ -27,8 +27,7 @@ final class GapLine extends JLabel {
             setText("");
             return;
         }
-        List<Draft.Gap> wrong =
-                gaps.stream().filter(g -> missing(g).isEmpty()).toList();
+        List<Draft.Gap> wrong = gaps.stream().filter(g -> missing(g).isEmpty()).toList();
         if (!wrong.isEmpty()) {
             Look.inked(this, Look.Style.NOTE, Ink.WRONG);
             setText("×  " + wrong.get(0).says() + (wrong.size() == 1 ? "" : "; and " + (wrong.size() - 1) + " more"));
@@ -36,10 +35,7 @@ final class GapLine extends JLabel {
         } else {
             Look.inked(this, Look.Style.NOTE, Ink.QUIET);
             setText("○  Still to fill in: "
-                    + gaps.stream()
-                            .flatMap(g -> missing(g).stream())
-                            .distinct()
-                            .collect(Collectors.joining(", ")));
+                    + gaps.stream().flatMap(g -> missing(g).stream()).distinct().collect(Collectors.joining(", ")));
             setToolTipText(gaps.stream().map(Draft.Gap::says).collect(Collectors.joining("; ")));
         }
     }

@@ -85,18 +85,18 @@ final class HandOutScreen implements Screen {
                         })
                 .expecting("a whole number from 1 to " + ClassList.MOST);
         seed = new NumberField(
-                "set-seed",
-                "Another seed, other boards",
-                8,
-                n -> whole(n, 0, 1_000_000_000),
-                n -> seedNow = n == null ? seedNow : (int) Math.rint(n))
+                        "set-seed",
+                        "Another seed, other boards",
+                        8,
+                        n -> whole(n, 0, 1_000_000_000),
+                        n -> seedNow = n == null ? seedNow : (int) Math.rint(n))
                 .expecting("a whole number from 0");
         band = new NumberField(
-                "band",
-                "How far a learner's difficulty may lie from the exercise's",
-                5,
-                n -> n >= 0 && n <= 1,
-                n -> bandNow = n == null ? bandNow : n)
+                        "band",
+                        "How far a learner's difficulty may lie from the exercise's",
+                        5,
+                        n -> n >= 0 && n <= 1,
+                        n -> bandNow = n == null ? bandNow : n)
                 .expecting("a number from 0 to 1");
         list = new PathField(
                 "list", "A file with a learner a line", PathField.Kind.FILE, () -> listed.setSelected(true));
@@ -205,8 +205,7 @@ final class HandOutScreen implements Screen {
         list.path()
                 .ifPresent(from -> Aside.run(
                         () -> ClassList.read(from).learners().size(),
-                        size -> say(size + (size == 1 ? " learner is" : " learners are") + " in "
-                                + from.getFileName()),
+                        size -> say(size + (size == 1 ? " learner is" : " learners are") + " in " + from.getFileName()),
                         this::say));
     }
 

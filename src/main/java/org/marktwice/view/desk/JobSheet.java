@@ -176,7 +176,9 @@ final class JobSheet extends JComponent {
         }
 
         private int cursorAt(Point at) {
-            return canDrag(at) ? Cursor.MOVE_CURSOR : partAt(at).isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
+            return canDrag(at)
+                    ? Cursor.MOVE_CURSOR
+                    : partAt(at).isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR;
         }
 
         @Override

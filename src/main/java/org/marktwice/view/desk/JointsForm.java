@@ -240,9 +240,9 @@ final class JointsForm extends JPanel {
                 java.util.function.BiFunction<Joint, @Nullable Double, Joint> write) {
             String what =
                     word.isEmpty() ? "How many" : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
-            NumberField field =
-                    new NumberField(name, what, 4, n -> n >= 0 && n <= 100_000, n -> replace(write.apply(joint(), n)))
-                            .expecting("a number from 0");
+            NumberField field = new NumberField(
+                            name, what, 4, n -> n >= 0 && n <= 100_000, n -> replace(write.apply(joint(), n)))
+                    .expecting("a number from 0");
             if (!word.isEmpty()) line.add(Look.quiet(word, Style.NOTE));
             line.add(field, "w 48!");
             shows.add(() -> field.show(read.apply(joint())));

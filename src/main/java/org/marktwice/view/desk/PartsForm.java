@@ -134,10 +134,13 @@ final class PartsForm extends JPanel {
             for (Figure figure : Figure.values()) {
                 String what = (figure.isSize() ? "" : "Place ") + figure.spoken() + ", mm";
                 NumberField field = new NumberField(
-                        key + figure.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                        what.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + what.substring(1),
-                        4,
-                        figure::takes,
+                                key
+                                        + figure.name()
+                                                .toLowerCase(java.util.Locale.ROOT)
+                                                .replace('_', '-'),
+                                what.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + what.substring(1),
+                                4,
+                                figure::takes,
                                 mm -> edit(part().with(figure, mm)))
                         .expecting(figure.isSize() ? "a number above 0" : "a number of millimetres");
                 figures.put(figure, field);

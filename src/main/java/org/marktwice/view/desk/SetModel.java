@@ -116,7 +116,9 @@ final class SetModel {
     /** Whether a part's id came of itself. */
     private static boolean isAfterItsName(DraftPart part) {
         String base = Draft.idOf(part.name(), "part");
-        return part.id().matches("part-\\d+") || part.id().equals(base) || part.id().matches(base + "-\\d+");
+        return part.id().matches("part-\\d+")
+                || part.id().equals(base)
+                || part.id().matches(base + "-\\d+");
     }
 
     void removePicked() {

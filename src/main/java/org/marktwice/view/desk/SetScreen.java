@@ -114,9 +114,15 @@ final class SetScreen implements Screen {
     private List<Deed> deedsOf() {
         return List.of(
                 new Deed(SAVE, Typed.before(this::save)),
-                new Deed(TRY, Typed.before(this::tryOut), () -> model.draft().gaps().isEmpty()),
+                new Deed(
+                        TRY,
+                        Typed.before(this::tryOut),
+                        () -> model.draft().gaps().isEmpty()),
                 new Deed(UNDO, Typed.before(this::undo), this::canUndo),
-                new Deed(REDO, () -> step(model.steps()::redo), () -> model.steps().canRedo()),
+                new Deed(
+                        REDO,
+                        () -> step(model.steps()::redo),
+                        () -> model.steps().canRedo()),
                 new Deed(JOB, () -> showPane(JOB)),
                 new Deed(BOARDS, () -> showPane(BOARDS)),
                 new Deed(TASK, () -> showPane(TASK)),
@@ -317,7 +323,9 @@ final class SetScreen implements Screen {
     }
 
     private void save() {
-        keeping.save(page, NumberField.unsound(page).stream().map(NumberField::refusal).findFirst());
+        keeping.save(
+                page,
+                NumberField.unsound(page).stream().map(NumberField::refusal).findFirst());
     }
 
     private void tryOut() {

@@ -114,11 +114,12 @@ final class TaskPane extends JPanel {
         card.add(Look.quiet("Given", Style.BODY), "top");
         card.add(aids(), "wmin 0");
         NumberField minutes = new NumberField(
-                "minutes",
-                "About how many minutes; a hint that is never marked",
-                5,
-                n -> n == Math.rint(n) && n >= 1 && n <= Scenario.MOST_MINUTES,
-                n -> model.edit(draft().taking(n == null ? OptionalInt.empty() : OptionalInt.of((int) Math.rint(n)))))
+                        "minutes",
+                        "About how many minutes; a hint that is never marked",
+                        5,
+                        n -> n == Math.rint(n) && n >= 1 && n <= Scenario.MOST_MINUTES,
+                        n -> model.edit(
+                                draft().taking(n == null ? OptionalInt.empty() : OptionalInt.of((int) Math.rint(n)))))
                 .expecting("a whole number from 1 to " + Scenario.MOST_MINUTES);
         shows.add(() -> minutes.show(
                 draft().minutes().isPresent()
@@ -219,7 +220,11 @@ final class TaskPane extends JPanel {
         card.add(Look.label("Marks for each rule", Style.SUBTITLE), "span 2, gapbottom 6");
         for (Rule rule : RuleBook.rules()) {
             NumberField field = new NumberField(
-                    "worth-" + rule.id(), "Marks, when all is sound", 4, n -> n >= 0 && n <= 100, n -> worth(rule, n))
+                            "worth-" + rule.id(),
+                            "Marks, when all is sound",
+                            4,
+                            n -> n >= 0 && n <= 100,
+                            n -> worth(rule, n))
                     .expecting("a number from 0 to 100");
             JComponent word = Look.label(Texts.of(rule.id()).title(), Style.BODY);
             word.setToolTipText(Texts.of(rule.id()).why());

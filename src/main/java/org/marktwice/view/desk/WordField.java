@@ -25,7 +25,8 @@ final class WordField extends JTextField implements Typed {
         Look.styled(this, Look.Style.BODY);
         // as often as one comes to it by the keys, wherever the caret was
         putClientProperty(
-                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY, FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY,
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
         addActionListener(e -> commit());
         addFocusListener(new FocusAdapter() {
             @Override

@@ -34,7 +34,8 @@ public final class DeskPixels {
         for (int y = 2; y < drawing.getHeight(); y += 3) {
             for (int x = 2; x < drawing.getWidth(); x += 3) {
                 Point at = new Point(x, y);
-                if (drawing.canDrag(at) && drawing.partAt(at).filter(part::equals).isPresent()) return at;
+                if (drawing.canDrag(at)
+                        && drawing.partAt(at).filter(part::equals).isPresent()) return at;
             }
         }
         throw new AssertionError(part + " can't be taken hold of");
