@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.marktwice.bench.Action;
 import org.marktwice.bench.LearnerName;
 import org.marktwice.rulebook.Finding;
 import org.marktwice.rulebook.MarkSheet;
@@ -17,6 +18,8 @@ import org.marktwice.scenario.Scenario;
  * @param learner as the attempt has it
  * @param started ISO 8601
  * @param scenario the scenario's id
+ * @param trail what was done and when, action by action, as hashes of this run: of an attempt that was handed in before it
+ *     went on, the trail begins in the same way
  * @param scores by rule, in the rule book's order; a rule that had nothing to judge is not among them
  */
 public record Attempted(
@@ -25,6 +28,7 @@ public record Attempted(
         String learner,
         String started,
         String scenario,
+        String trail,
         Map<String, Score> scores,
         List<Slip> slips) {
 
@@ -78,8 +82,23 @@ public record Attempted(
                 marked.learner(),
                 marked.attempt().orElseThrow().started(),
                 scenario.id(),
+                trail(marked.attempt().orElseThrow().actions()),
                 scores,
                 List.copyOf(slips));
+    }
+
+    private static String trail(List<Action> actions) {
+        StringBuilder trail = new StringBuilder();
+        for (Action action : actions) {
+            int hash = action.hashCode();
+            trail.append((char) (hash >>> 16)).append((char) hash);
+        }
+        return trail.toString();
+    }
+
+    /** Whether all that was done in this was done in that one as well, and in the same way. */
+    boolean isIn(Attempted other) {
+        return other.trail.startsWith(trail);
     }
 
     public Score total() {

@@ -27,6 +27,7 @@ import org.marktwice.files.FileRefused;
  * any time. The answers come in the order of the names, whichever thread was first.
  */
 public final class BulkMarking {
+    private static final String ENDING = ".attempt.jsonl";
     /** Files in hand for each thread: enough that a slow one doesn't keep the others waiting. */
     private static final int IN_HAND = 16;
 
@@ -129,6 +130,14 @@ public final class BulkMarking {
         private void add(Path file, String trouble) {
             String name = root.relativize(file).toString().replace('\\', '/');
             entries.add(new Entry(name, trouble));
+        }
+
+        /** A folder that goes by an attempt's name stands for nothing that could be marked, and is named all the same. */
+        @Override
+        public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
+            boolean named = String.valueOf(directory.getFileName()).endsWith(ENDING);
+            if (named && !directory.equals(root)) add(directory, "a folder, not a file; what is in it is named by itself");
+            return FileVisitResult.CONTINUE;
         }
 
         @Override

@@ -27,7 +27,8 @@ import org.marktwice.rulebook.Verdict;
  * @param rules the rules that were judged, in the rule book's order
  * @param exercises the exercises that were worked at, by id
  * @param slips the one that most learners made first
- * @param attempts every marked attempt, by learner and then by the time it was started
+ * @param attempts every marked attempt, once, by learner and then by the time it was started
+ * @param repeats files that hold one of these attempts once more, or not yet as far
  * @param leftOut the files that could not be marked, by name
  * @param missing learners of a class set of whom nothing could be marked
  */
@@ -39,6 +40,7 @@ public record Results(
         List<SlipCount> slips,
         Reliability reliability,
         List<Attempted> attempts,
+        List<Repeat> repeats,
         List<LeftOut> leftOut,
         List<String> missing) {
     public Results {
@@ -47,9 +49,14 @@ public record Results(
         exercises = List.copyOf(exercises);
         slips = List.copyOf(slips);
         attempts = List.copyOf(attempts);
+        repeats = List.copyOf(repeats);
         leftOut = List.copyOf(leftOut);
         missing = List.copyOf(missing);
     }
+
+    private static final Comparator<Attempted> BY_TIME = Comparator.comparing(Attempted::who)
+            .thenComparing(Results::started)
+            .thenComparing(Attempted::file);
 
     /** Which of a learner's attempts at the same exercise counts. */
     public enum Counting {
@@ -96,6 +103,9 @@ public record Results(
 
     /** @param alpha Cronbach's, over so many rules that were put to all of so many learners; empty where there is none */
     public record Reliability(OptionalDouble alpha, int rules, int learners) {}
+
+    /** @param of the file that counts: it holds all of the same attempt, begun by the same learner at the same time */
+    public record Repeat(String file, String of) {}
 
     public record LeftOut(String file, Marked.State state, String reason) {}
 
@@ -158,10 +168,10 @@ public record Results(
         }
 
         public Results results(Counting counting) {
-            attempts.sort(Comparator.comparing(Attempted::who)
-                    .thenComparing(Results::started)
-                    .thenComparing(Attempted::file));
-            List<Row> rows = rows(attempts, counting);
+            attempts.sort(BY_TIME);
+            List<Repeat> repeats = new ArrayList<>();
+            List<Attempted> once = once(attempts, repeats);
+            List<Row> rows = rows(once, counting);
             Table byRule = Table.ofRules(rows);
             return new Results(
                     set.title(),
@@ -170,10 +180,33 @@ public record Results(
                     Table.ofExercises(rows, set).items(),
                     slips(rows),
                     byRule.reliability(),
-                    attempts,
+                    once,
+                    repeats,
                     leftOut,
-                    set.missing(attempts.stream().map(Attempted::learner).toList()));
+                    set.missing(once.stream().map(Attempted::learner).toList()));
         }
+    }
+
+    /** Each attempt once, as far as it went. @param repeats takes what else there is of them */
+    private static List<Attempted> once(List<Attempted> all, List<Repeat> repeats) {
+        Map<List<String>, List<Attempted>> together = all.stream()
+                .collect(Collectors.groupingBy(
+                        a -> List.of(a.who(), a.scenario(), a.started()), LinkedHashMap::new, Collectors.toList()));
+        List<Attempted> once = new ArrayList<>();
+        for (List<Attempted> some : together.values()) {
+            List<Attempted> kept = new ArrayList<>();
+            some.sort(Comparator.comparingInt(a -> -a.trail().length()));
+            for (Attempted one : some) {
+                kept.stream()
+                        .filter(one::isIn)
+                        .findFirst()
+                        .ifPresentOrElse(
+                                in -> repeats.add(new Repeat(one.file(), in.file())), () -> kept.add(one));
+            }
+            once.addAll(kept);
+        }
+        once.sort(BY_TIME);
+        return once;
     }
 
     private static long started(Attempted attempted) {

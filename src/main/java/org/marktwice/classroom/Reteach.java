@@ -36,7 +36,7 @@ public record Reteach(List<Point> points, List<String> sure, List<String> help) 
      * @param slips what was found, the most common first; all about this rule
      * @param learners who made any of them
      * @param of to how many learners the rule was put
-     * @param canShow learners who lost nothing on it, up to three
+     * @param canShow learners who lost nothing on it, up to three, the best in all first
      */
     public record Point(
             String rule, RuleTexts texts, List<SlipCount> slips, List<String> learners, int of, List<String> canShow) {}
@@ -67,6 +67,7 @@ public record Reteach(List<Point> points, List<String> sure, List<String> help) 
         List<String> canShow = results.rows().stream()
                 .filter(r -> r.scores().containsKey(rule)
                         && r.scores().getOrDefault(rule, Score.NONE).lost() < 1e-9)
+                .sorted(Comparator.comparingDouble(r -> -r.total().share()))
                 .map(Row::learner)
                 .limit(3)
                 .toList();

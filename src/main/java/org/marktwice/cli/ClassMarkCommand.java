@@ -16,6 +16,7 @@ import org.marktwice.classroom.ExerciseSet;
 import org.marktwice.classroom.Marked;
 import org.marktwice.classroom.Marked.State;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.Printable;
 import org.marktwice.rulebook.MarkSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -150,8 +151,6 @@ final class ClassMarkCommand implements Callable<Integer> {
 
     /** What a file brings with it can't break the lines of the list. */
     private static String format(String row, Object... values) {
-        return String.format(Locale.ROOT, row, values)
-                .replaceAll("\\p{Cntrl}", "?")
-                .stripTrailing();
+        return Printable.of(String.format(Locale.ROOT, row, values)).stripTrailing();
     }
 }

@@ -43,9 +43,10 @@ import picocli.CommandLine.Option;
             "                by how many made them",
             "  reliability   alpha (Cronbach's, null where there is none), over so many rules and learners",
             "  distribution  mean, sd, median, quartiles [lower, upper], tenths[10]; of the shares",
-            "  attempts[]    every one that was marked: learner, scenario, started, state, marks, outOf, file",
+            "  attempts[]    every one that was marked, once: learner, scenario, started, state, marks, outOf, file",
             "  progress[]    of learners who tried an exercise more than once: learner, scenario, shares[] in the order",
             "                of the attempts, gained",
+            "  repeats[]     file, of: holds once more, or not yet as far, the attempt that counts",
             "  leftOut[]     file, state, reason",
             "  missing[]     learners of a class set of whom nothing could be marked"
         })
@@ -112,6 +113,13 @@ final class ClassResultsCommand implements Callable<Integer> {
                         "progress",
                         results.progress().stream()
                                 .map(ClassResultsCommand::progress)
+                                .toList())
+                .and(
+                        "repeats",
+                        results.repeats().stream()
+                                .map(r -> Fields.with("file", r.file())
+                                        .and("of", r.of())
+                                        .map())
                                 .toList())
                 .and(
                         "leftOut",

@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.marktwice.files.Printable;
 
 /** Where a command's answer and its complaints go; both in UTF-8 whatever the terminal's own encoding. */
 final class Console {
@@ -38,20 +39,20 @@ final class Console {
     }
 
     void line(String text) {
-        out.print(text + "\n");
+        out.print(Printable.lines(text) + "\n");
     }
 
     /** A complaint is one line, whatever it is made of. */
     void complain(String text) {
         out.flush();
-        err.print(text.replaceAll("\\p{Cntrl}+", " ") + "\n");
+        err.print(Printable.of(text.replaceAll("\\p{Cntrl}+", " ")) + "\n");
         err.flush();
     }
 
     /** The fields keep the map's order. */
     void json(Map<String, ?> value) {
         try {
-            line(JSON.writeValueAsString(value));
+            out.print(JSON.writeValueAsString(value) + "\n");
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("maps of texts and numbers can always be written", e);
         }
@@ -59,7 +60,7 @@ final class Console {
 
     void jsonList(Iterable<?> value) {
         try {
-            line(JSON.writeValueAsString(value));
+            out.print(JSON.writeValueAsString(value) + "\n");
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("maps of texts and numbers can always be written", e);
         }

@@ -120,7 +120,8 @@ final class ResultsText {
     }
 
     private static String figure(OptionalDouble value) {
-        return String.format(Locale.ROOT, "%.2f", value.orElse(0));
+        // a hundredth that rounds to nothing has no sign
+        return String.format(Locale.ROOT, "%.2f", Math.rint(100 * value.orElse(0)) / 100 + 0.0);
     }
 
     private void reliability() {
@@ -169,6 +170,12 @@ final class ResultsText {
         if (!results.missing().isEmpty()) {
             lines.add("");
             lines.add(Text.wrapped("Nothing marked of: ", String.join(", ", results.missing())));
+        }
+        if (!results.repeats().isEmpty()) {
+            head("Handed in more than once", Text.count(results.repeats().size(), "file", "files"));
+            for (Results.Repeat file : results.repeats()) {
+                lines.add(Text.wrapped("  ", file.file() + ": the attempt of " + file.of() + ", which counts"));
+            }
         }
         if (results.leftOut().isEmpty()) return;
         head("Not marked", Text.count(results.leftOut().size(), "file", "files"));

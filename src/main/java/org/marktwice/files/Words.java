@@ -17,9 +17,9 @@ final class Words {
         return '"' + printable(text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text) + '"';
     }
 
-    /** The text with control characters shown as question marks. */
+    /** See {@link Printable}. */
     static String printable(String text) {
-        return text.replaceAll("\\p{Cntrl}", "?");
+        return Printable.of(text);
     }
 
     /** The words in a row, the last after "or". */

@@ -125,6 +125,22 @@ class BulkMarkingTest {
     }
 
     @Test
+    void aFolderThatGoesByAnAttemptsNameIsNamedToo() throws IOException {
+        Files.createDirectories(folder.resolve("P01.attempt.jsonl"));
+        put("P02.attempt.jsonl/P02.attempt.jsonl", Handed.perfect());
+
+        List<Marked> marked = Handed.marked(folder, set, false);
+
+        assertThat(marked)
+                .extracting(Marked::file)
+                .containsExactly("P01.attempt.jsonl", "P02.attempt.jsonl", "P02.attempt.jsonl/P02.attempt.jsonl");
+        assertThat(marked)
+                .extracting(Marked::state)
+                .containsExactly(State.UNREADABLE, State.UNREADABLE, State.WHOLE);
+        assertThat(marked.get(0).reason()).startsWith("a folder, not a file");
+    }
+
+    @Test
     void theSameJournalIsPointedOutAndMarkedAllTheSame() throws IOException {
         put("a.attempt.jsonl", Handed.by("P01", Handed.flawed(), 0));
         put("b.attempt.jsonl", Handed.by("P02", Handed.flawed(), 0).replace("\",\"", "\", \""));

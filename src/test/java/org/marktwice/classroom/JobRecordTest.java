@@ -146,6 +146,7 @@ class JobRecordTest {
                 learner,
                 "2026-02-01T09:00:00Z",
                 "porch-shelf",
+                "",
                 Map.of("handed-pair", new Attempted.Score(marks, 5)),
                 List.of());
     }

@@ -44,6 +44,7 @@ class ResultsTest {
                 learner,
                 "2026-02-0" + started + "T09:00:00Z",
                 "porch-shelf",
+                "",
                 Map.of(
                         "handed-pair", new Score(cleanHands, 2),
                         "knot-clear-of-joint", new Score(3 - slips.length, 3),
@@ -101,6 +102,39 @@ class ResultsTest {
     }
 
     @Test
+    void anAttemptThatWasHandedInMoreThanOnceCountsOnceAsFarAsItWent() throws IOException {
+        String whole = Handed.by("P01", Handed.flawed(), 1);
+        put("b.attempt.jsonl", whole);
+        put("a (copy).attempt.jsonl", whole);
+        put("z half.attempt.jsonl", whole.substring(0, whole.length() / 2));
+        put("later.attempt.jsonl", Handed.by("P01", Handed.perfect(), 2));
+        put("another.attempt.jsonl", Handed.by("P02", Handed.flawed(), 1));
+        put("other actions.attempt.jsonl", Handed.by("P01", Handed.perfect(), 1));
+        ExerciseSet set = ExerciseSet.of(Handed.shelf());
+        Results.Collector collector = new Results.Collector(set);
+        Handed.marked(folder, set, false).forEach(collector);
+
+        Results results = collector.results(Counting.LAST);
+
+        assertThat(results.repeats())
+                .containsExactlyInAnyOrder(
+                        new Results.Repeat("b.attempt.jsonl", "a (copy).attempt.jsonl"),
+                        new Results.Repeat("z half.attempt.jsonl", "a (copy).attempt.jsonl"));
+        assertThat(results.attempts())
+                .extracting(Attempted::file)
+                .containsExactlyInAnyOrder(
+                        "a (copy).attempt.jsonl",
+                        "other actions.attempt.jsonl",
+                        "later.attempt.jsonl",
+                        "another.attempt.jsonl");
+        assertThat(results.rows()).extracting(Row::tries).containsExactly(3, 1);
+    }
+
+    private void put(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
     void progressIsToldOfWhoTriedMoreThanOnceInTheOrderOfTheAttempts() {
         Results results = of(
                 Counting.BEST,
@@ -149,6 +183,7 @@ class ResultsTest {
                 "P09",
                 "2026-02-01T09:00:00Z",
                 "porch-shelf",
+                "",
                 Map.of("handed-pair", new Score(1, 2)),
                 List.of());
 
@@ -233,7 +268,7 @@ class ResultsTest {
         assertThat(reteach.points())
                 .extracting(Reteach.Point::rule)
                 .containsExactly("knot-clear-of-joint", "handed-pair");
-        assertThat(reteach.points().get(1).canShow()).containsExactly("=P04", "P01");
+        assertThat(reteach.points().get(1).canShow()).containsExactly("P01", "=P04");
         assertThat(reteach.sure()).containsExactly("The name outlasts the cutting");
         assertThat(reteach.help()).containsExactly("P03");
     }

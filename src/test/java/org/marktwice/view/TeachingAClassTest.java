@@ -129,6 +129,7 @@ class TeachingAClassTest {
         List<String> of = column("learners", "Of");
         assertThat(marks.get(0)).isEqualTo(of.get(0));
         assertThat(Double.parseDouble(marks.get(1))).isLessThan(Double.parseDouble(of.get(1)));
+        assertThat(at.readable()).anyMatch(said -> said.endsWith("Nothing marked of P03."));
         tab("see-slips");
         assertThat(column("slips", "Who")).isNotEmpty().containsOnly("P02");
         tab("see-files");
@@ -210,6 +211,8 @@ class TeachingAClassTest {
     @Test
     void whatIsAskedForWronglyIsMetByOneLine() {
         at.click("to-mark");
+        tab("see-tomorrow");
+        assertThat(at.readable()).contains("Nothing has been marked yet.");
         at.click("mark-folder");
         assertThat(at.text("line")).isEqualTo("Say which exercise it is");
         desk.set("mark-exercise", home.resolve("nowhere.scenario.json").toString());

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
@@ -77,17 +78,19 @@ final class DeleteLearner {
 
     private static String said(List<Forgetting> found) {
         List<String> lines = new ArrayList<>();
-        for (Forgetting one : found) {
-            part(lines, "Deleted:", one.files());
-            part(lines, "Loses the learner's lines:", one.tables());
-            part(lines, "Left as it is; look whether it is the learner's:", one.doubtful());
-        }
+        part(lines, "To be deleted:", all(found, Forgetting::files));
+        part(lines, "To lose the learner's lines:", all(found, Forgetting::tables));
+        part(lines, "Left as it is; look whether it is the learner's:", all(found, Forgetting::doubtful));
         return String.join("\n", lines);
+    }
+
+    private static List<Path> all(List<Forgetting> found, Function<Forgetting, List<Path>> which) {
+        return found.stream().map(which).flatMap(List::stream).toList();
     }
 
     private static void part(List<String> lines, String head, List<Path> files) {
         if (files.isEmpty()) return;
-        lines.add(head);
+        lines.add((lines.isEmpty() ? "" : "\n") + head);
         files.stream().limit(MOST_SAID).forEach(f -> lines.add("· " + f));
         if (files.size() > MOST_SAID) lines.add("· and " + (files.size() - MOST_SAID) + " more");
     }

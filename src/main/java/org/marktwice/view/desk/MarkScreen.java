@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -83,6 +82,7 @@ final class MarkScreen implements Screen {
     private final Choice<Counting> counts;
     private final JProgressBar progress = new JProgressBar();
     private final KeyButton stop;
+    private final KeyButton printing;
     private final JLabel standing = Look.quiet("Choose the exercise and the folder of attempts, and mark.", Style.BODY);
     private final JLabel line = Look.label(" ", Style.BODY);
     private final Tabs tabs = new Tabs();
@@ -126,8 +126,10 @@ final class MarkScreen implements Screen {
                         () -> panes.learner().isPresent() && working == null && tabs.isChosen(0)),
                 new Deed(BACK, desk::home));
         stop = KeyButton.of(deed(STOP));
+        printing = KeyButton.of(deed(PRINT));
         page = build();
         panes.onOpen(this::replay);
+        panes.onCantOpen(this::say);
         panes.onLook(words -> {
             say(words);
             deeds.forEach(Deed::refresh);
@@ -153,7 +155,7 @@ final class MarkScreen implements Screen {
                 "Mark",
                 "What came back, and what to teach next",
                 KeyButton.of(deed(DELETE)),
-                KeyButton.of(deed(PRINT)),
+                printing,
                 KeyButton.of(deed(EXPORT)),
                 KeyButton.of(deed(BACK))));
         JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
@@ -204,6 +206,7 @@ final class MarkScreen implements Screen {
     private void showPane(Command command) {
         tabs.choose(PANES.indexOf(command));
         ((CardLayout) stage.getLayout()).show(stage, command.id());
+        panes.focus(command.id());
         say("");
         deeds.forEach(Deed::refresh);
     }
@@ -260,16 +263,17 @@ final class MarkScreen implements Screen {
         standing.setText(done.says());
         standing.setToolTipText(done.says());
         showResults();
+        PANES.stream().filter(c -> tabs.isChosen(PANES.indexOf(c))).forEach(c -> panes.focus(c.id()));
     }
 
     private void showResults() {
         Marking now = marking;
         if (now == null) return;
         Results results = now.results(counting);
-        panes.show(results, now.lines());
+        panes.show(results, now.lines(results));
         tabs.note(0, String.valueOf(results.rows().size()));
         tabs.note(1, String.valueOf(results.slips().size()));
-        long left = now.lines().stream().filter(l -> !l.isMarked()).count();
+        long left = now.leftOut();
         tabs.note(5, left == 0 ? "" : left + " left out");
     }
 
@@ -289,11 +293,7 @@ final class MarkScreen implements Screen {
     // Saving
 
     private void export() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setSelectedFile(new java.io.File("results.xlsx"));
-        if (chooser.showSaveDialog(page) == JFileChooser.APPROVE_OPTION) {
-            export(chooser.getSelectedFile().toPath());
-        }
+        Printing.ask(page, "results.xlsx", this::export);
     }
 
     /** Saves the results, of the kind that the name says. */
@@ -315,7 +315,7 @@ final class MarkScreen implements Screen {
         menu.add(Printing.item("Tomorrow's page", () -> Printing.ask(page, "teach-again.pdf", this::print)));
         menu.add(
                 Printing.item("Everyone's mark sheet", () -> Printing.ask(page, "mark-sheets.pdf", this::printSheets)));
-        menu.show(page, Math.max(0, page.getWidth() / 2), Look.px(60));
+        Printing.drop(menu, printing);
     }
 
     /** Saves a mark sheet for each attempt, in one file; they are marked once more for it. */

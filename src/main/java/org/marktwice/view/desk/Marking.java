@@ -2,7 +2,9 @@ package org.marktwice.view.desk;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.marktwice.bench.Attempt;
 import org.marktwice.classroom.BulkMarking;
 import org.marktwice.classroom.ExerciseSet;
@@ -21,9 +23,24 @@ final class Marking {
     private final List<Line> lines = new ArrayList<>();
     private final Results.Collector collector;
 
-    /** What became of a file. @param marks and {@code outOf} NaN where it was not marked */
+    /**
+     * What became of a file.
+     *
+     * @param marks and {@code outOf} NaN where it was not marked
+     * @param madeFor another learner, on whose boards it was made; else empty
+     * @param sameAs another file with the same actions at the same times; else empty
+     * @param counts the file that counts instead, since it holds all of the same attempt; else empty
+     */
     record Line(
-            String file, Marked.State state, String learner, double marks, double outOf, String reason, String sameAs) {
+            String file,
+            Marked.State state,
+            String learner,
+            double marks,
+            double outOf,
+            String reason,
+            String madeFor,
+            String sameAs,
+            String counts) {
         static Line of(Marked marked) {
             return new Line(
                     marked.file(),
@@ -32,7 +49,9 @@ final class Marking {
                     marked.sheet().map(s -> s.marks()).orElse(Double.NaN),
                     marked.sheet().map(s -> s.outOf()).orElse(Double.NaN),
                     marked.reason(),
-                    marked.sameAs());
+                    marked.onAnothersBoards() ? marked.madeFor() : "",
+                    marked.sameAs(),
+                    "");
         }
 
         boolean isMarked() {
@@ -49,11 +68,19 @@ final class Marking {
             return sign + state.spoken();
         }
 
-        /** Why it is in its state, and whether another file has the very same actions. */
+        Line countedIn(String other) {
+            return new Line(file, state, learner, marks, outOf, reason, madeFor, sameAs, other);
+        }
+
+        /** Why it is in its state, and what else there is to know of it. */
         String more() {
-            String same = sameAs.isEmpty() ? "" : "the same actions at the same times as " + sameAs;
-            if (reason.isEmpty()) return same;
-            return same.isEmpty() ? reason : reason + "; " + same;
+            List<String> said = new ArrayList<>();
+            if (!reason.isEmpty()) said.add(reason);
+            if (!madeFor.isEmpty()) said.add("made on the boards of " + madeFor);
+            if (!counts.isEmpty()) said.add("the same attempt as " + counts + ", which counts");
+            else if (!sameAs.isEmpty())
+                said.add("the same actions at the same times as " + sameAs + "; that alone says nothing about why");
+            return String.join("; ", said);
         }
     }
 
@@ -87,8 +114,17 @@ final class Marking {
         collector.accept(marked);
     }
 
-    List<Line> lines() {
-        return List.copyOf(lines);
+    /** Every file, by name. @param results of the same marking */
+    List<Line> lines(Results results) {
+        Map<String, String> counts = new HashMap<>();
+        for (Results.Repeat repeat : results.repeats()) counts.put(repeat.file(), repeat.of());
+        return lines.stream()
+                .map(l -> counts.containsKey(l.file()) ? l.countedIn(counts.getOrDefault(l.file(), "")) : l)
+                .toList();
+    }
+
+    long leftOut() {
+        return lines.stream().filter(l -> !l.isMarked()).count();
     }
 
     Results results(Results.Counting counting) {
@@ -111,9 +147,8 @@ final class Marking {
 
     /** How many files there are, and how many of them were marked, in one line. */
     String says() {
-        long marked = lines.stream().filter(Line::isMarked).count();
-        long left = lines.size() - marked;
-        return marked + " of " + lines.size() + (lines.size() == 1 ? " file" : " files") + " marked"
+        long left = leftOut();
+        return lines.size() - left + " of " + lines.size() + (lines.size() == 1 ? " file" : " files") + " marked"
                 + (left == 0 ? "" : "; " + left + " left out, each with its reason under Files");
     }
 

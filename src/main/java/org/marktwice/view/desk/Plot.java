@@ -55,7 +55,7 @@ final class Plot extends JComponent {
     private String chosen = "";
     private final transient List<String> keys = new ArrayList<>();
     private double most = 1;
-    private String nothing = "";
+    private String nothing = "Nothing has been marked yet.";
 
     /** How many totals lie in each tenth of the marks. */
     void distribution(Results results) {
@@ -93,7 +93,7 @@ final class Plot extends JComponent {
             all.addSeries(series);
             keys.add(one.learner());
         }
-        show(all, "try", "marks of 100", Kind.LINES, 104);
+        show(all, "try", "marks of 100", Kind.LINES, 108);
         nothing = progress.isEmpty() ? "Nobody has tried more than once." : "";
         getAccessibleContext().setAccessibleName("Progress over the tries of " + progress.size() + " learners");
         setName("progress-plot");
@@ -134,9 +134,9 @@ final class Plot extends JComponent {
     @Override
     protected void paintComponent(Graphics graphics) {
         XYDataset now = data;
-        if (now == null || getWidth() < Look.px(80) || getHeight() < Look.px(60)) return;
+        if (getWidth() < Look.px(80) || getHeight() < Look.px(60)) return;
         Graphics2D g = Look.smooth((Graphics2D) graphics.create());
-        if (nothing.isEmpty()) {
+        if (now != null && nothing.isEmpty()) {
             chart(now).draw(g, new Rectangle2D.Double(0, 0, getWidth(), getHeight()));
         } else {
             g.setFont(Style.BODY.font());
@@ -180,7 +180,8 @@ final class Plot extends JComponent {
                 y.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(most / 6))));
             }
             case LINES -> {
-                y.setRange(0, most);
+                // room for the dots of full marks and of none
+                y.setRange(-4, most);
                 y.setTickUnit(new NumberTickUnit(20));
                 x.setTickUnit(new NumberTickUnit(1));
                 x.setLowerMargin(0.04);

@@ -59,13 +59,18 @@ final class Printing {
         return item;
     }
 
+    /** Shows a menu below a button. */
+    static void drop(JPopupMenu menu, JComponent button) {
+        menu.show(button, 0, button.getHeight());
+    }
+
     /** Asks for a file to save to; nothing is done where none is chosen. */
     static void ask(JComponent over, String suggested, Consumer<Path> then) {
         JFileChooser chooser = new JFileChooser();
         chooser.setSelectedFile(new File(suggested));
-        if (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-            then.accept(chooser.getSelectedFile().toPath());
-        }
+        if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) return;
+        Path chosen = chooser.getSelectedFile().toPath();
+        if (WorkFile.mayWrite(over, chosen)) then.accept(chosen);
     }
 
     /** Saves sheets of an exercise, of the kind of file that the name says. */

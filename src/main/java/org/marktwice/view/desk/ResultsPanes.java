@@ -1,7 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,32 +10,24 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.classroom.Attempted;
-import org.marktwice.classroom.Attempted.Score;
 import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Results.Item;
-import org.marktwice.classroom.Results.Row;
 import org.marktwice.classroom.Results.SlipCount;
 import org.marktwice.picture.Ink;
 import org.marktwice.rulebook.Finding;
-import org.marktwice.rulebook.Texts;
 import org.marktwice.view.Card;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 
 /** The panes of a class's results: the learners first, then slips, rules, progress, and every file. */
 final class ResultsPanes {
-    /** Columns of the learners' table before the first rule's. */
-    private static final int BEFORE_THE_RULES = 5;
-
-    private final Rows<Row> learners = new Rows<>(List.of());
-    private final Sheet<Row> learnersSheet = new Sheet<>("learners", "Learners and rules", learners);
-    private final Plot distribution = new Plot();
-    private final JTextArea spread = Look.prose("", Style.NOTE, Ink.QUIET);
+    private final LearnersPane learners = new LearnersPane();
     private final Rows<SlipCount> slips;
     private final Sheet<SlipCount> slipsSheet;
     private final Rows<Item> rules;
@@ -50,6 +41,7 @@ final class ResultsPanes {
     private final Sheet<Marking.Line> filesSheet;
     private final Tomorrow tomorrow = new Tomorrow();
     private transient @Nullable Results results;
+    private transient Consumer<String> cantOpen = words -> {};
 
     ResultsPanes() {
         slips = new Rows<>(List.of(
@@ -77,12 +69,7 @@ final class ResultsPanes {
                         "How it goes with the rest of the marks: near 0 it tells nothing, below 0 it misleads"),
                 Rows.words("What it tells", 2.4, ResultsPanes::tells)));
         rulesSheet = new Sheet<>("rules", "Rules with their figures", rules);
-        attempts = new Rows<>(List.of(
-                Rows.words("Learner", 1.5, Attempted::learner),
-                Rows.words("Started", 1.5, a -> a.started().replace("T", " ").replace("Z", "")),
-                Rows.number("Marks", 0.7, a -> tenth(a.total().marks())),
-                Rows.number("Of", 0.6, a -> tenth(a.total().outOf())),
-                Rows.words("File", 2.5, Attempted::file)));
+        attempts = new Rows<>(attempts(false));
         attemptsSheet = new Sheet<>("attempts", "Every marked attempt", attempts);
         files = new Rows<>(List.of(
                 Rows.words("File", 3, Marking.Line::file),
@@ -92,26 +79,51 @@ final class ResultsPanes {
                 Rows.number("Of", 0.6, l -> l.isMarked() ? (Double) tenth(l.outOf()) : null),
                 Rows.words("Why", 5, Marking.Line::more)));
         filesSheet = new Sheet<>("files", "Every file with its state", files);
-        for (Sheet<?> sheet : List.of(learnersSheet, slipsSheet, rulesSheet, attemptsSheet, filesSheet)) {
+        for (Sheet<?> sheet : sheets()) {
             sheet.table().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+            sheet.whenEmpty("Nothing has been marked yet.");
         }
         rulesSheet.onChoose(() -> items.choose(rulesSheet.chosen().map(Item::id).orElse("")));
         attemptsSheet.onChoose(() ->
                 progress.choose(attemptsSheet.chosen().map(Attempted::learner).orElse("")));
     }
 
+    private List<Sheet<?>> sheets() {
+        return List.of(learners.sheet(), slipsSheet, rulesSheet, attemptsSheet, filesSheet);
+    }
+
+    /** @param several whether there are several exercises to tell apart */
+    private static List<Rows.Col<Attempted>> attempts(boolean several) {
+        List<Rows.Col<Attempted>> columns = new ArrayList<>(List.of(
+                Rows.words("Learner", 1.2, Attempted::learner),
+                Rows.words("Started", 1.6, a -> a.started().replace("T", " ").replace("Z", "")),
+                Rows.number("Marks", 0.6, a -> tenth(a.total().marks())),
+                Rows.number("Of", 0.5, a -> tenth(a.total().outOf())),
+                Rows.words("File", 2.4, Attempted::file)));
+        if (several) columns.add(1, Rows.words("Exercise", 1.2, Attempted::scenario));
+        return columns;
+    }
+
+    /** Takes the focus to a pane's table, so that arrows and Enter go on there. @param pane its command's id */
+    void focus(String pane) {
+        sheets().stream()
+                .map(Sheet::table)
+                .filter(t -> pane.equals("see-" + (t == attemptsSheet.table() ? "progress" : t.getName())))
+                .forEach(JTable::requestFocusInWindow);
+    }
+
     JComponent learners() {
-        JPanel pane = new JPanel(new MigLayout("insets 0, gap 16, fill", "[grow,fill][270!,fill]", "[grow,fill]"));
-        pane.setOpaque(false);
-        Card table = card("[grow,fill]");
-        table.add(learnersSheet, "grow, hmin 0, wmin 0");
-        pane.add(table, "grow, hmin 0, wmin 0");
-        Card plot = card("[][280:320:360,fill][]push");
-        plot.add(Look.label("How the marks are spread", Style.SUBTITLE));
-        plot.add(distribution, "grow, hmin 0, wmin 0");
-        plot.add(spread, "wmin 0");
-        pane.add(plot, "grow, hmin 0, wmin 0");
-        return pane;
+        return learners;
+    }
+
+    /** The learner picked out; empty while none is. */
+    Optional<String> learner() {
+        return learners.learner();
+    }
+
+    /** @param told what the learners' cell says that one is in */
+    void onLook(Consumer<String> told) {
+        learners.onLook(told);
     }
 
     JComponent slips() {
@@ -125,7 +137,7 @@ final class ResultsPanes {
         Card table = card("[grow,fill]");
         table.add(rulesSheet, "grow, hmin 0, wmin 0");
         pane.add(table, "grow, hmin 0, wmin 0");
-        Card plot = card("[][280:320:360,fill][]push");
+        Card plot = card("[][150:320:360,fill][pref!]16:push");
         plot.add(Look.label("How hard, how telling", Style.SUBTITLE));
         plot.add(items, "grow, hmin 0, wmin 0");
         plot.add(alpha, "wmin 0");
@@ -134,14 +146,15 @@ final class ResultsPanes {
     }
 
     JComponent progress() {
-        JPanel pane = panel("[grow,fill]");
+        JPanel pane = new JPanel(new MigLayout("insets 0, gap 16, fill", "[grow,fill][40%!,fill]", "[grow,fill]"));
+        pane.setOpaque(false);
         Card table = card("[grow,fill]");
         table.add(attemptsSheet, "grow, hmin 0, wmin 0");
-        pane.add(table, "grow, hmin 0, wmin 0, h 50%");
-        Card plot = card("[][grow,fill]");
+        pane.add(table, "grow, hmin 0, wmin 0");
+        Card plot = card("[][150:440:520,fill]16:push");
         plot.add(Look.label("From try to try", Style.SUBTITLE));
         plot.add(progress, "grow, hmin 0, wmin 0");
-        pane.add(plot, "grow, hmin 0, wmin 0, h 50%");
+        pane.add(plot, "grow, hmin 0, wmin 0");
         return pane;
     }
 
@@ -173,7 +186,7 @@ final class ResultsPanes {
         return pane;
     }
 
-    private static Card card(String rows) {
+    static Card card(String rows) {
         return new Card(new MigLayout("insets 12 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", rows));
     }
 
@@ -184,60 +197,24 @@ final class ResultsPanes {
 
     /** @param to is told of a double click or of Enter: on a learner's rule, a slip, an attempt or a file */
     void onOpen(Opening to) {
-        learnersSheet.onOpen((row, column) -> open(to, row, column));
+        learners.onOpen(to);
         attemptsSheet.onOpen(a -> to.open(a.file(), any()));
         filesSheet.onOpen(l -> {
             if (l.isMarked()) to.open(l.file(), any());
+            else cantOpen.accept("Not marked, so there is no replay: " + l.more());
         });
         slipsSheet.onOpen(s -> firstWith(s)
                 .ifPresent(file -> to.open(
                         file, f -> f.rule().equals(s.rule()) && f.says().key().equals(s.key()))));
     }
 
+    /** @param say is told in one line why something has no replay */
+    void onCantOpen(Consumer<String> say) {
+        cantOpen = say;
+    }
+
     private static Predicate<Finding> any() {
         return f -> true;
-    }
-
-    private void open(Opening to, Row row, int column) {
-        Optional<String> rule = rule(column).map(Item::id);
-        Predicate<Finding> sought =
-                rule.<Predicate<Finding>>map(id -> f -> f.rule().equals(id)).orElse(any());
-        Comparator<Attempted> lost =
-                Comparator.comparingDouble(a -> rule.map(id -> a.scores().getOrDefault(id, Score.NONE))
-                        .orElseGet(a::total)
-                        .lost());
-        row.counted().stream().max(lost).ifPresent(a -> to.open(a.file(), sought));
-    }
-
-    /** The rule of a column of the learners' table. */
-    private Optional<Item> rule(int column) {
-        Results now = results;
-        int at = column - BEFORE_THE_RULES;
-        return now == null || at < 0 || at >= now.rules().size()
-                ? Optional.empty()
-                : Optional.of(now.rules().get(at));
-    }
-
-    /** @param told what the cell says that one is in */
-    void onLook(Consumer<String> told) {
-        learnersSheet.onChoose(() -> told.accept(learnersSheet
-                .chosen()
-                .map(r -> says(r, learnersSheet.chosenColumn()))
-                .orElse("")));
-    }
-
-    /** The learner picked out; empty while none is. */
-    Optional<String> learner() {
-        return learnersSheet.chosen().map(Row::learner);
-    }
-
-    private String says(Row row, int column) {
-        Optional<Item> rule = rule(column);
-        Optional<Score> score = rule.isPresent() ? score(row, rule.get()) : Optional.of(row.total());
-        String what = row.learner() + (rule.isPresent() ? ", " + rule.get().title() : ", in all");
-        return what + ": "
-                + score.map(s -> NumberField.spoken(tenth(s.marks())) + " of " + NumberField.spoken(tenth(s.outOf())))
-                        .orElse("not put to them");
     }
 
     /** The attempt of the first learner who made a slip. */
@@ -255,9 +232,10 @@ final class ResultsPanes {
 
     void show(Results now, List<Marking.Line> lines) {
         results = now;
-        learners.show(columns(now), now.rows());
-        distribution.distribution(now);
-        spread.setText(middle(now));
+        for (Sheet<?> sheet : sheets()) sheet.whenEmpty("Nothing could be marked.");
+        slipsSheet.whenEmpty(now.rows().isEmpty() ? "Nothing could be marked." : "Nobody made a slip.");
+        filesSheet.whenEmpty("There is no file in the folder.");
+        learners.show(now);
         slips.show(now.slips());
         rules.show(items(now));
         items.items(items(now));
@@ -273,7 +251,7 @@ final class ResultsPanes {
                                 weight(reliability.alpha().getAsDouble()))
                         : "Cronbach's alpha can't be told: it needs two learners and two rules that were put to all.");
         progress.progress(now.progress());
-        attempts.show(now.attempts());
+        attempts.show(attempts(now.exercises().size() > 1), now.attempts());
         files.show(lines);
         tomorrow.show(now);
     }
@@ -292,49 +270,6 @@ final class ResultsPanes {
         return items;
     }
 
-    private static List<Rows.Col<Row>> columns(Results now) {
-        List<Rows.Col<Row>> columns = new ArrayList<>(List.of(
-                Rows.words("Learner", 1.3, Row::learner),
-                Rows.number("Tries", 0.55, r -> (double) r.tries()),
-                Rows.number("Marks", 0.65, r -> tenth(r.total().marks())),
-                Rows.number("Of", 0.55, r -> tenth(r.total().outOf())),
-                Rows.number(
-                        "Of 100",
-                        0.65,
-                        r -> 100 * r.total().share(),
-                        n -> String.format(Locale.ROOT, "%.0f", n),
-                        "Marks of 100")));
-        for (Item rule : now.rules()) {
-            columns.add(Rows.upright(
-                    rule.title(),
-                    rule.title() + ": " + Texts.of(rule.id()).why(),
-                    r -> score(r, rule).map(s -> tenth(s.marks())).orElse(null),
-                    r -> score(r, rule)
-                            .filter(s -> s.outOf() > 0)
-                            .map(s -> 1 - s.share())
-                            .orElse(0.0)));
-        }
-        return columns;
-    }
-
-    private static Optional<Score> score(Row row, Item rule) {
-        return Optional.ofNullable(row.scores().get(rule.id()));
-    }
-
-    private static String middle(Results now) {
-        double[] shares = now.shares();
-        if (shares.length == 0) return " ";
-        double[] sorted = shares.clone();
-        java.util.Arrays.sort(sorted);
-        double middle = (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
-        return String.format(
-                Locale.ROOT,
-                "Half of the class reached %.0f of 100 or more; the lowest %.0f, the highest %.0f.",
-                100 * middle,
-                100 * sorted[0],
-                100 * sorted[sorted.length - 1]);
-    }
-
     private static String tells(Item item) {
         double d = item.discrimination().orElse(Double.NaN);
         if (item.facility() >= 0.95) return "✓ nearly everyone keeps it";
@@ -349,10 +284,11 @@ final class ResultsPanes {
     }
 
     private static String two(double n) {
-        return String.format(Locale.ROOT, "%.2f", n);
+        // a hundredth that rounds to nothing has no sign
+        return String.format(Locale.ROOT, "%.2f", Math.rint(100 * n) / 100 + 0.0);
     }
 
-    private static double tenth(double n) {
+    static double tenth(double n) {
         return Math.rint(n * 10) / 10 + 0.0;
     }
 }

@@ -4,9 +4,13 @@ import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -21,6 +25,7 @@ import javax.swing.event.TableModelEvent;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.files.Printable;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
@@ -31,9 +36,11 @@ final class Sheet<T> extends JPanel {
     private static final int ROW = 30;
     private static final int PAD = 10;
     private static final int NARROW = 5;
+    private static final int ARROW = 14;
 
     private final transient Rows<T> rows;
-    private final JTable table;
+    private final Lines table;
+    private final SheetFoot foot;
 
     Sheet(String name, String what, Rows<T> rows) {
         super(new BorderLayout());
@@ -52,6 +59,19 @@ final class Sheet<T> extends JPanel {
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         add(scroll);
+        foot = new SheetFoot(table);
+        add(foot, BorderLayout.SOUTH);
+    }
+
+    /** Shows a last line that isn't sorted. @param words of each column, in the model's order; none for no such line */
+    void foot(List<String> words) {
+        List<SheetFoot.Cell> cells = new ArrayList<>();
+        for (int i = 0; i < words.size(); i++) {
+            Rows.Col<T> column = rows.column(i);
+            cells.add(new SheetFoot.Cell(words.get(i), column.isUpright() ? NARROW : PAD, column.spoken() != null));
+        }
+        foot.show(cells);
+        revalidate();
     }
 
     private void dress() {
@@ -63,8 +83,10 @@ final class Sheet<T> extends JPanel {
                 table.getColumnModel().getColumn(i).setMaxWidth(Look.px(60));
                 table.getColumnModel().getColumn(i).setHeaderRenderer(new UprightHead(column.help()));
             } else {
-                // a figure is never cut, nor its head
-                table.getColumnModel().getColumn(i).setMinWidth(Look.px(column.spoken() == null ? 74 : 54));
+                // a figure is never cut, nor its head with the arrow of the order
+                int head = getFontMetrics(Style.NOTE.font()).stringWidth(column.title()) + Look.px(2 * PAD + ARROW);
+                int least = column.spoken() == null ? Look.px(74) : Math.max(Look.px(54), head);
+                table.getColumnModel().getColumn(i).setMinWidth(least);
                 table.getColumnModel().getColumn(i).setHeaderRenderer(new Head(column.spoken() != null, column.help()));
             }
         }
@@ -111,6 +133,12 @@ final class Sheet<T> extends JPanel {
         return table;
     }
 
+    /** What stands in it while it has no lines. */
+    void whenEmpty(String words) {
+        table.nothing = words;
+        table.repaint();
+    }
+
     Optional<T> chosen() {
         int row = table.getSelectedRow();
         if (row < 0 || table.convertRowIndexToModel(row) >= rows.getRowCount()) return Optional.empty();
@@ -128,6 +156,7 @@ final class Sheet<T> extends JPanel {
         private final transient Rows<?> of;
 
         private transient @Nullable Runnable dress;
+        private String nothing = "";
 
         Lines(Rows<?> rows, Runnable dress) {
             super(rows);
@@ -145,6 +174,18 @@ final class Sheet<T> extends JPanel {
             Runnable known = dress;
             // the columns are new, and plain again
             if (known != null && event.getFirstRow() == TableModelEvent.HEADER_ROW) known.run();
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            super.paintComponent(graphics);
+            if (getRowCount() > 0 || nothing.isEmpty()) return;
+            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+            g.setFont(Style.BODY.font());
+            g.setColor(Look.colour(Ink.QUIET));
+            int wide = g.getFontMetrics().stringWidth(nothing);
+            g.drawString(nothing, Math.max(Look.px(PAD), (getWidth() - wide) / 2), Math.min(getHeight() / 2, Look.px(120)));
+            g.dispose();
         }
 
         @Override
@@ -186,7 +227,7 @@ final class Sheet<T> extends JPanel {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, @Nullable Object value, boolean selected, boolean focused, int row, int column) {
-            String text = value == null ? "" : value.toString();
+            String text = value == null ? "" : Printable.of(value.toString());
             if (spoken != null && value instanceof Double number) text = spoken.apply(number);
             super.getTableCellRendererComponent(table, text, selected, false, row, column);
             setHorizontalAlignment(spoken == null ? SwingConstants.LEFT : SwingConstants.RIGHT);

@@ -28,16 +28,26 @@ final class Tomorrow extends JPanel {
         setOpaque(false);
         scroll = column.scrolling();
         add(scroll, "grow, hmin 0");
+        Card page = page();
+        page.add(prose("Nothing has been marked yet.", Ink.QUIET), "wmin 0, gaptop 8");
+        column.add(page, "growx, wmin 0");
+    }
+
+    private static Card page() {
+        Card page = new Card(new MigLayout("insets 28 32 28 32, gap 0 6, wrap 1, fillx", "[grow,fill]"));
+        page.setName("tomorrow");
+        page.add(Look.label("What to teach again tomorrow", Style.TITLE));
+        return page;
     }
 
     void show(Results results) {
         Reteach reteach = Reteach.of(results);
         column.removeAll();
-        Card page = new Card(new MigLayout("insets 28 32 28 32, gap 0 6, wrap 1, fillx", "[grow,fill]"));
-        page.setName("tomorrow");
-        page.add(Look.label("What to teach again tomorrow", Style.TITLE));
+        Card page = page();
         page.add(Look.quiet(results.title() + " · " + learners(results.rows().size()), Style.NOTE), "gapbottom 12");
-        if (reteach.points().isEmpty()) {
+        if (results.rows().isEmpty()) {
+            page.add(prose("Nothing could be marked.", Ink.INK), "wmin 0");
+        } else if (reteach.points().isEmpty()) {
             page.add(prose("Nothing that many have in common. A word to each learner will do.", Ink.INK), "wmin 0");
         }
         int number = 1;
