@@ -136,7 +136,8 @@ public final class BulkMarking {
         @Override
         public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
             boolean named = String.valueOf(directory.getFileName()).endsWith(ENDING);
-            if (named && !directory.equals(root)) add(directory, "a folder, not a file; what is in it is named by itself");
+            if (named && !directory.equals(root))
+                add(directory, "a folder, not a file; what is in it is named by itself");
             return FileVisitResult.CONTINUE;
         }
 

@@ -54,9 +54,8 @@ public record Results(
         missing = List.copyOf(missing);
     }
 
-    private static final Comparator<Attempted> BY_TIME = Comparator.comparing(Attempted::who)
-            .thenComparing(Results::started)
-            .thenComparing(Attempted::file);
+    private static final Comparator<Attempted> BY_TIME =
+            Comparator.comparing(Attempted::who).thenComparing(Results::started).thenComparing(Attempted::file);
 
     /** Which of a learner's attempts at the same exercise counts. */
     public enum Counting {
@@ -200,8 +199,7 @@ public record Results(
                 kept.stream()
                         .filter(one::isIn)
                         .findFirst()
-                        .ifPresentOrElse(
-                                in -> repeats.add(new Repeat(one.file(), in.file())), () -> kept.add(one));
+                        .ifPresentOrElse(in -> repeats.add(new Repeat(one.file(), in.file())), () -> kept.add(one));
             }
             once.addAll(kept);
         }

@@ -134,9 +134,7 @@ class BulkMarkingTest {
         assertThat(marked)
                 .extracting(Marked::file)
                 .containsExactly("P01.attempt.jsonl", "P02.attempt.jsonl", "P02.attempt.jsonl/P02.attempt.jsonl");
-        assertThat(marked)
-                .extracting(Marked::state)
-                .containsExactly(State.UNREADABLE, State.UNREADABLE, State.WHOLE);
+        assertThat(marked).extracting(Marked::state).containsExactly(State.UNREADABLE, State.UNREADABLE, State.WHOLE);
         assertThat(marked.get(0).reason()).startsWith("a folder, not a file");
     }
 

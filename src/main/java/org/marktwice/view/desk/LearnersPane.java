@@ -104,7 +104,8 @@ final class LearnersPane extends JPanel {
         Optional<Score> score = rule.isPresent() ? score(row, rule.get()) : Optional.of(row.total());
         String what = row.learner() + (rule.isPresent() ? ", " + rule.get().title() : ", in all");
         return what + ": "
-                + score.map(s -> NumberField.spoken(ResultsPanes.tenth(s.marks())) + " of " + NumberField.spoken(ResultsPanes.tenth(s.outOf())))
+                + score.map(s -> NumberField.spoken(ResultsPanes.tenth(s.marks())) + " of "
+                                + NumberField.spoken(ResultsPanes.tenth(s.outOf())))
                         .orElse("not put to them");
     }
 
@@ -136,7 +137,8 @@ final class LearnersPane extends JPanel {
     /** The class in all: of what could be had, what it reached, by rule. */
     private static List<String> all(Results now) {
         int n = now.rows().size();
-        List<String> words = new ArrayList<>(List.of(n == 1 ? "1 learner, of 100" : "All " + n + ", of 100", "", "", ""));
+        List<String> words =
+                new ArrayList<>(List.of(n == 1 ? "1 learner, of 100" : "All " + n + ", of 100", "", "", ""));
         words.add(hundredths(Arrays.stream(now.shares()).average().orElse(Double.NaN)));
         for (Item rule : now.rules()) words.add(hundredths(rule.facility()));
         return words;
@@ -157,11 +159,11 @@ final class LearnersPane extends JPanel {
         Arrays.sort(sorted);
         double middle = (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
         return String.format(
-                Locale.ROOT,
-                "Half of the class reached %.0f of 100 or more; the lowest %.0f, the highest %.0f.",
-                100 * middle,
-                100 * sorted[0],
-                100 * sorted[sorted.length - 1])
+                        Locale.ROOT,
+                        "Half of the class reached %.0f of 100 or more; the lowest %.0f, the highest %.0f.",
+                        100 * middle,
+                        100 * sorted[0],
+                        100 * sorted[sorted.length - 1])
                 + missing(now);
     }
 

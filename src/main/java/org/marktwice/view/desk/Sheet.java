@@ -184,7 +184,8 @@ final class Sheet<T> extends JPanel {
             g.setFont(Style.BODY.font());
             g.setColor(Look.colour(Ink.QUIET));
             int wide = g.getFontMetrics().stringWidth(nothing);
-            g.drawString(nothing, Math.max(Look.px(PAD), (getWidth() - wide) / 2), Math.min(getHeight() / 2, Look.px(120)));
+            g.drawString(
+                    nothing, Math.max(Look.px(PAD), (getWidth() - wide) / 2), Math.min(getHeight() / 2, Look.px(120)));
             g.dispose();
         }
 

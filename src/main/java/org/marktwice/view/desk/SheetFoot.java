@@ -62,7 +62,10 @@ final class SheetFoot extends JComponent {
         StringBuilder said = new StringBuilder();
         for (int i = 0; i < cells.size() && i < of.getColumnCount(); i++) {
             if (!cells.get(i).words().isEmpty())
-                said.append(of.getColumnName(i)).append(": ").append(cells.get(i).words()).append("; ");
+                said.append(of.getColumnName(i))
+                        .append(": ")
+                        .append(cells.get(i).words())
+                        .append("; ");
         }
         getAccessibleContext().setAccessibleName(said.toString());
         repaint();
