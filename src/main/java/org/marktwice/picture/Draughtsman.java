@@ -210,7 +210,8 @@ final class Draughtsman {
         }
     }
 
-    private String cut(String text, double width) {
+    private String cut(String whole, double width) {
+        String text = Letters.shown(whole, font);
         FontMetrics m = g.getFontMetrics(font);
         if (m.stringWidth(text) <= width) return text;
         int n = text.length();

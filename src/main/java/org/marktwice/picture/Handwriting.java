@@ -21,6 +21,12 @@ final class Handwriting {
     private static final double HEIGHT = 9.5;
 
     private static final Map<Character, String> STROKES = strokes();
+    /** A hand that has not learnt a letter leaves a wave in its place, so that it is seen that something stands there. */
+    private static final String UNKNOWN = "~0.2,2.2 0.9,3.6 1.7,2.4 2.4,3.7 3.1,2.6";
+
+    private static final Map<Integer, String> APART = Map.of(
+            (int) 'Ø', "O", (int) 'Æ', "AE", (int) 'Œ', "OE", (int) 'Đ', "D", (int) 'Ð', "D", (int) 'Þ', "TH", (int) 'Ł', "L",
+            (int) 'Ħ', "H", (int) 'ẞ', "SS", (int) 'ı', "I");
 
     private Handwriting() {}
 
@@ -49,17 +55,27 @@ final class Handwriting {
         return path;
     }
 
+    /** In capitals without accents; Latin letters that have others inside them are taken apart. */
+    private static String plain(String words) {
+        String bare = Normalizer.normalize(words, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toUpperCase(Locale.ROOT);
+        StringBuilder all = new StringBuilder();
+        bare.codePoints().forEach(c -> all.append(APART.getOrDefault(c, Character.toString(c))));
+        // a letter beyond the first plane is one letter
+        return all.toString().replaceAll("[\\uD800-\\uDBFF]", "");
+    }
+
     private static double clamp(double at, double low, double high) {
         return high < low ? (low + high) / 2 : Math.max(low, Math.min(high, at));
     }
 
     private static Path2D.Double line(String words) {
-        String plain = Normalizer.normalize(words, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
         Path2D.Double all = new Path2D.Double();
         double x = 0;
         int n = 0;
-        for (char c : plain.toUpperCase(Locale.ROOT).toCharArray()) {
-            String strokes = STROKES.get(c);
+        for (char c : plain(words).toCharArray()) {
+            String strokes = Character.isWhitespace(c) ? null : STROKES.getOrDefault(c, UNKNOWN);
             n++;
             if (strokes == null) {
                 x += SPACE;

@@ -13,6 +13,7 @@ import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Figures;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.Struck;
 import org.marktwice.rulebook.ExplanationWords;
@@ -30,7 +31,7 @@ final class AnswerSheet {
     private final Situation situation;
     private final BoardStrips strips;
 
-    AnswerSheet(Scenario scenario, Paper paper) {
+    AnswerSheet(Scenario scenario, Paper paper, Figures wood) {
         this.scenario = scenario;
         this.paper = paper;
         try {
@@ -39,7 +40,7 @@ final class AnswerSheet {
             throw new IllegalStateException("a worked attempt can be done", e);
         }
         this.situation = Situation.of(bench);
-        this.strips = new BoardStrips(new Wood(), scenario.boards(), paper, 0.34);
+        this.strips = new BoardStrips(wood, scenario.boards(), paper, 0.34);
     }
 
     List<Leaf> leaves() {

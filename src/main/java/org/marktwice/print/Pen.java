@@ -10,6 +10,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.marktwice.picture.Ink;
+import org.marktwice.picture.Letters;
 import org.marktwice.picture.Palette;
 
 /** Writes and rules on a page, in points, in the light palette. */
@@ -40,7 +41,7 @@ final class Pen {
         if (text.isEmpty()) return;
         g.setFont(font);
         g.setColor(colour);
-        g.drawString(text, (float) x, (float) y);
+        g.drawString(Letters.shown(text, font), (float) x, (float) y);
     }
 
     void writeRight(String text, double right, double y, Type type, Ink ink) {
@@ -63,7 +64,7 @@ final class Pen {
     static List<String> wrapped(String text, Type type, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : Letters.shown(text, type.font()).strip().split("\\s+")) {
             String rest = word;
             while (type.width(rest) > width && rest.length() > 1) {
                 if (!line.isEmpty()) lines.add(line.toString());
@@ -91,7 +92,8 @@ final class Pen {
     }
 
     /** The text, or as much of its beginning as there is room for, with an ellipsis. */
-    static String cut(String text, Type type, double width) {
+    static String cut(String whole, Type type, double width) {
+        String text = Letters.shown(whole, type.font());
         if (type.width(text) <= width) return text;
         int n = text.length();
         while (n > 0 && type.width(text.substring(0, n).strip() + "…") > width) n--;

@@ -7,6 +7,7 @@ import java.util.List;
 import org.marktwice.classroom.JobRecord;
 import org.marktwice.classroom.Marked;
 import org.marktwice.feedback.Replayed;
+import org.marktwice.picture.Figures;
 import org.marktwice.scenario.Scenario;
 
 /** Printed sheets: for an exercise, and for a class's attempts. {@link SheetFile} saves them. */
@@ -20,18 +21,24 @@ public final class Sheets {
 
     /** @param issue what the title block of the drawing and the parts list says of where they come from */
     public static List<Page> of(Scenario scenario, Collection<SheetKind> kinds, Paper paper, Issue issue) {
+        return of(scenario, kinds, paper, issue, new Wood());
+    }
+
+    /** @param wood what the boards look like */
+    static List<Page> of(Scenario scenario, Collection<SheetKind> kinds, Paper paper, Issue issue, Figures wood) {
         if (kinds.isEmpty()) throw new IllegalArgumentException("no kind of sheet");
         List<Leaf> leaves = new ArrayList<>();
-        for (SheetKind kind : EnumSet.copyOf(kinds)) leaves.addAll(leaves(kind, scenario, paper, issue));
+        for (SheetKind kind : EnumSet.copyOf(kinds)) leaves.addAll(leaves(kind, scenario, paper, issue, wood));
         return Leaf.bound(leaves, paper);
     }
 
-    private static List<Leaf> leaves(SheetKind kind, Scenario scenario, Paper paper, Issue issue) {
+    private static List<Leaf> leaves(
+            SheetKind kind, Scenario scenario, Paper paper, Issue issue, Figures wood) {
         return switch (kind) {
             case DRAWING -> new DrawingSheet(scenario, paper, issue).leaves();
             case PARTS -> new PartsSheet(scenario, paper, issue).leaves();
-            case WORKSHEET -> new Worksheet(scenario, paper).leaves();
-            case ANSWERS -> new AnswerSheet(scenario, paper).leaves();
+            case WORKSHEET -> new Worksheet(scenario, paper, wood).leaves();
+            case ANSWERS -> new AnswerSheet(scenario, paper, wood).leaves();
             case RULES -> RuleSheets.leaves(paper);
             case CAUTIONS -> CautionSheet.leaves(scenario, paper);
             case RECORD -> RecordForm.blank(JobRecord.blank(scenario)).leaves(paper);

@@ -6,6 +6,7 @@ import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import org.marktwice.picture.Letters;
 
 /** The kinds of writing on a sheet. */
 enum Type {
@@ -46,7 +47,7 @@ enum Type {
     }
 
     double width(String text) {
-        return font.getStringBounds(text, MEASURE).getWidth();
+        return font.getStringBounds(Letters.shown(text, font), MEASURE).getWidth();
     }
 
     static InputStream file(String name) throws IOException {

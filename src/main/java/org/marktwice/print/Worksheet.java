@@ -3,6 +3,7 @@ package org.marktwice.print;
 import java.util.ArrayList;
 import java.util.List;
 import org.marktwice.picture.BoardPicture;
+import org.marktwice.picture.Figures;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.JobPicture;
 import org.marktwice.scenario.Scenario;
@@ -20,10 +21,10 @@ final class Worksheet {
     private final Paper paper;
     private final BoardStrips strips;
 
-    Worksheet(Scenario scenario, Paper paper) {
+    Worksheet(Scenario scenario, Paper paper, Figures wood) {
         this.scenario = scenario;
         this.paper = paper;
-        this.strips = new BoardStrips(Wood.light(new Wood()), scenario.boards(), paper, 0.5);
+        this.strips = new BoardStrips(Wood.light(wood), scenario.boards(), paper, 0.5);
     }
 
     List<Leaf> leaves() {
