@@ -25,8 +25,8 @@ final class Handwriting {
     private static final String UNKNOWN = "~0.2,2.2 0.9,3.6 1.7,2.4 2.4,3.7 3.1,2.6";
 
     private static final Map<Integer, String> APART = Map.of(
-            (int) 'Ø', "O", (int) 'Æ', "AE", (int) 'Œ', "OE", (int) 'Đ', "D", (int) 'Ð', "D", (int) 'Þ', "TH", (int) 'Ł', "L",
-            (int) 'Ħ', "H", (int) 'ẞ', "SS", (int) 'ı', "I");
+            (int) 'Ø', "O", (int) 'Æ', "AE", (int) 'Œ', "OE", (int) 'Đ', "D", (int) 'Ð', "D", (int) 'Þ', "TH",
+            (int) 'Ł', "L", (int) 'Ħ', "H", (int) 'ẞ', "SS", (int) 'ı', "I");
 
     private Handwriting() {}
 

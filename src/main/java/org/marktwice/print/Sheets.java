@@ -32,8 +32,7 @@ public final class Sheets {
         return Leaf.bound(leaves, paper);
     }
 
-    private static List<Leaf> leaves(
-            SheetKind kind, Scenario scenario, Paper paper, Issue issue, Figures wood) {
+    private static List<Leaf> leaves(SheetKind kind, Scenario scenario, Paper paper, Issue issue, Figures wood) {
         return switch (kind) {
             case DRAWING -> new DrawingSheet(scenario, paper, issue).leaves();
             case PARTS -> new PartsSheet(scenario, paper, issue).leaves();

@@ -17,7 +17,16 @@ class LettersTest {
     private static final Font FONT = Faces.regular();
 
     @ParameterizedTest
-    @ValueSource(strings = {"Žofie Nováková", "Øyvind Håkonsen", "Groß", "Ελένη Παπαδοπούλου", "Ирина Соколова", "Çağla Yıldız", "x ± 0.5 – ‘a’"})
+    @ValueSource(
+            strings = {
+                "Žofie Nováková",
+                "Øyvind Håkonsen",
+                "Groß",
+                "Ελένη Παπαδοπούλου",
+                "Ирина Соколова",
+                "Çağla Yıldız",
+                "x ± 0.5 – ‘a’"
+            })
     void whatTheFontHasIsLeftAsItIs(String name) {
         assertThat(Letters.shown(name, FONT)).isEqualTo(name);
     }

@@ -55,7 +55,9 @@ class EverySheetTest {
         Path file = Path.of("scenarios", (id.equals(ODD) ? "porch-shelf" : id) + ".scenario.json");
         if (!id.equals(ODD)) return ScenarioFile.read(file);
         String odd = Files.readString(file)
-                .replaceFirst("\"Porch shelf\"", "\"A bench for the porch with a shelf below, two drawers and a back of boards let into a rail\"")
+                .replaceFirst(
+                        "\"Porch shelf\"",
+                        "\"A bench for the porch with a shelf below, two drawers and a back of boards let into a rail\"")
                 .replace("\"Left upright\"", "\"左侧板 upright of the long porch bench 40\"")
                 .replace("\"Right upright\"", "\"Ορθοστάτης δεξιός, Стойка правая ßøŽ\"")
                 .replace("\"Shelf\"", "\"رف Shelf with a very long name of 40 lett\"");
@@ -71,7 +73,8 @@ class EverySheetTest {
         List<List<Rectangle2D>> marks = PdfMarks.of(file);
 
         for (int i = 0; i < read.texts().size(); i++) {
-            boolean landscape = read.sizes().get(i).getWidth() > read.sizes().get(i).getHeight();
+            boolean landscape =
+                    read.sizes().get(i).getWidth() > read.sizes().get(i).getHeight();
             Rectangle2D frame = new Rectangle2D.Double(
                     20 * 72 / 25.4,
                     10 * 72 / 25.4,
@@ -79,7 +82,10 @@ class EverySheetTest {
                     paper.height(landscape) - 20 * 72 / 25.4);
             assertThat(read.places().get(i)).isNotEmpty().allMatch(frame::contains);
             Rectangle2D line = new Rectangle2D.Double(
-                    frame.getX() - LINE, frame.getY() - LINE, frame.getWidth() + 2 * LINE, frame.getHeight() + 2 * LINE);
+                    frame.getX() - LINE,
+                    frame.getY() - LINE,
+                    frame.getWidth() + 2 * LINE,
+                    frame.getHeight() + 2 * LINE);
             assertThat(marks.get(i)).isNotEmpty().allMatch(m -> contains(line, m));
             assertThat(overlapping(read.places().get(i))).isEmpty();
             assertThat(read.texts().get(i))
@@ -101,7 +107,9 @@ class EverySheetTest {
         down.sort(Comparator.comparingDouble(Rectangle2D::getMinY));
         List<String> over = new ArrayList<>();
         for (int i = 0; i < down.size(); i++) {
-            for (int j = i + 1; j < down.size() && down.get(j).getMinY() < down.get(i).getMaxY() - 1.2; j++) {
+            for (int j = i + 1;
+                    j < down.size() && down.get(j).getMinY() < down.get(i).getMaxY() - 1.2;
+                    j++) {
                 Rectangle2D both = down.get(i).createIntersection(down.get(j));
                 if (both.getWidth() >= 1.2 && both.getHeight() >= 1.2) over.add(down.get(i) + " and " + down.get(j));
             }
