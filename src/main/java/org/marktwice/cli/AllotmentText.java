@@ -84,7 +84,7 @@ final class AllotmentText {
             String found = Double.isInfinite(check.clearance())
                     ? "found at no cut"
                     : Text.mm(check.clearance()) + " from the nearest cut, margin " + Text.mm(check.margin());
-            lines.add(Text.wrapped(lead, found + ", give or take " + Text.mm(2 * fit.spread()) + "; " + from(fit)));
+            lines.add(Text.wrapped(lead, found + ", " + fit.mayBeOut() + "; " + from(fit)));
         }
     }
 

@@ -146,7 +146,7 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
     }
 
     private static RecordFile table(String name, byte[] bytes) throws FileRefused {
-        List<CSVRecord> lines = Tables.read(name, bytes);
+        List<CSVRecord> lines = Tables.readEven(name, bytes);
         if (lines.isEmpty() || !Tables.cell(lines.get(0), 0).equalsIgnoreCase(LEARNER)) {
             throw new FileRefused(name, 1, 0, "", "expected a head whose first column is \"learner\"");
         }

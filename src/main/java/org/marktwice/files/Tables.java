@@ -29,14 +29,19 @@ public final class Tables {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(delimiter(text))
-                .setIgnoreEmptyLines(true)
+                // they are passed over below: a record's number is its line's
+                .setIgnoreEmptyLines(false)
                 .setIgnoreSurroundingSpaces(true)
                 .get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
-            return parser.getRecords();
+            return parser.getRecords().stream().filter(Tables::isSomething).toList();
         } catch (IOException | UncheckedIOException e) {
             throw new FileRefused(name, "it can't be read as a table (CSV)");
         }
+    }
+
+    private static boolean isSomething(CSVRecord line) {
+        return line.stream().anyMatch(cell -> !cell.isBlank());
     }
 
     private static char delimiter(String text) {
@@ -53,16 +58,14 @@ public final class Tables {
         List<CSVRecord> lines = read(name, bytes);
         int columns = lines.isEmpty() ? 0 : lines.get(0).size();
         for (CSVRecord line : lines) {
-            for (int i = columns; i < line.size(); i++) {
-                if (line.get(i).isBlank()) continue;
-                throw new FileRefused(
-                        name,
-                        (int) line.getRecordNumber(),
-                        0,
-                        "",
-                        "more cells than in the first line: " + line.size() + " instead of " + columns
-                                + " (a comma within a cell needs quotes round the cell)");
-            }
+            if (line.size() <= columns) continue;
+            throw new FileRefused(
+                    name,
+                    (int) line.getRecordNumber(),
+                    0,
+                    "",
+                    "more cells than in the first line: " + line.size() + " instead of " + columns
+                            + " (a comma within a cell needs quotes round the cell)");
         }
         return lines;
     }

@@ -27,6 +27,8 @@ public record KnotFit(Knot knot, List<Showing> given, double worst, double sprea
 
     private static final double SURE = 2.5;
     private static final double FAIR = 8;
+    /** Two deviations of more than this say nothing of use, millimetres. */
+    private static final double NOTHING = 50;
 
     /** Branches as they mostly are: our own default, the middle of the species' habits, and their spread. */
     private static final double LEAN_SPREAD = 20;
@@ -55,6 +57,13 @@ public record KnotFit(Knot knot, List<Showing> given, double worst, double sprea
         public String id() {
             return name().toLowerCase(Locale.ROOT);
         }
+    }
+
+    /** How far its flanks may be out, in words: two standard deviations, or that nothing can be said. */
+    public String mayBeOut() {
+        return 2 * spread > NOTHING
+                ? "no telling how far it reaches"
+                : String.format(Locale.ROOT, "give or take %.1f mm", 2 * spread);
     }
 
     public Sureness sureness() {

@@ -108,6 +108,22 @@ class RackFileTest {
                 .hasMessage(told);
     }
 
+    @Test
+    void aLineIsCountedThoughOthersAreEmpty() {
+        String table = "board,species,length,width,thickness\n\nR1,scots-pine,330,130,18\n,,,,\nR2,scots-pine,abc,130,18\n";
+
+        assertThatThrownBy(() -> RackFile.read("x.csv", Samples.utf8(table)))
+                .hasMessage("x.csv:5: length: expected a number above 0 up to 100000, found \"abc\"");
+    }
+
+    @Test
+    void aDecimalCommaIsNotTakenForTheNextCellThoughTheLastIsEmpty() {
+        String table = "board,species,length,width,thickness,moisture\nR1,scots-pine,330,5,130,18,\n";
+
+        assertThatThrownBy(() -> RackFile.read("x.csv", Samples.utf8(table)))
+                .hasMessageContaining("x.csv:2: more cells than in the first line: 7 instead of 6");
+    }
+
     @ParameterizedTest
     @CsvSource({"';', ';'", "tab, '\t'"})
     void semicolonsAndTabsWillDoAndThenDecimalCommasWill(String what, String delimiter) throws FileRefused {

@@ -73,7 +73,7 @@ class RecordFileTest {
     @CsvSource(delimiter = '|', textBlock = """
             name,across/AB,1          | x.csv:1: expected a head whose first column is "learner"
             learner,across/AB,wide    | x.csv:2: across: expected a number from 0 to 100000, found "wide"
-            learner,across/AB,1,5     |
+            learner,across/AB,1,5     | x.csv:2: more cells than in the first line: 3 instead of 2 (a comma within a cell needs quotes round the cell)
             learner;across/AB;1,5     |
             learner,across/AB,1/ab,   | x.csv:3: the learner "ab" is there twice
             """)

@@ -273,6 +273,28 @@ class RealWorkTest {
     }
 
     @Test
+    void whereOpeningAFileWasUndoneThatFileIsLeftAsItIs() throws IOException, FileRefused {
+        Path other = home.resolve("theirs.csv");
+        Files.copy(Path.of("src/test/resources/files/class.rack.csv"), other);
+        byte[] theirs = Files.readAllBytes(other);
+        toTheRack();
+        across("R1", "scots", "330", "130", "18");
+        desk.set("rack", other.toString());
+        at.key(KeyEvent.VK_O, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        at.until("opened", () -> at.text("line").startsWith("Opened"));
+        at.ctrl(KeyEvent.VK_Z);
+        assertThat(column("rack-table", "board")).containsExactly("R1", "");
+        at.window.table("rack-table").focus();
+        at.key(KeyEvent.VK_ESCAPE);
+        at.until("on the desk", () -> at.title().equals("Teacher's desk"));
+        assertThat(Files.readAllBytes(other)).isEqualTo(theirs);
+        assertThat(RackFile.read(home.resolve("theirs-2.csv")).boards())
+                .extracting(b -> b.bare().id())
+                .containsExactly("R1");
+        assertThat(at.text("notice")).isEqualTo("The rack was kept in " + home.resolve("theirs-2.csv"));
+    }
+
+    @Test
     void figuresOfTheRackGoStraightDownAndALineIsTakenOut() {
         toTheRack();
         for (String id : new String[] {"R1", "R2", "R3"}) {

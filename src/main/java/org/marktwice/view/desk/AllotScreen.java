@@ -1,7 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +78,7 @@ final class AllotScreen implements Screen {
     private final Desk desk;
     private final Scenario scenario;
     private final RackModel model = new RackModel();
-    private final PathField file;
+    private final RackKeeping file;
     private final PathField list;
     private final NumberField times;
     private final Tabs tabs = new Tabs();
@@ -91,6 +90,7 @@ final class AllotScreen implements Screen {
     private final JLabel line = Look.label(" ", Style.BODY);
     private final JLabel help = Look.quiet(" ", Style.NOTE);
     private final List<Deed> deeds;
+    private final KeyButton labels;
     private final JPanel page;
     private String pane = RACK.id();
     private int jobs = 1;
@@ -104,8 +104,6 @@ final class AllotScreen implements Screen {
     AllotScreen(Desk desk, Scenario scenario) {
         this.desk = desk;
         this.scenario = scenario;
-        file = new PathField("rack", "The rack's file, *.csv or *.rack.json", PathField.Kind.FILE, () -> {});
-        file.onChosen(this::open);
         list = new PathField(
                 "allot-list",
                 "A job for each learner of a list (CSV); empty for so many jobs",
@@ -123,8 +121,8 @@ final class AllotScreen implements Screen {
                 new Deed(RACK, () -> showPane(RACK)),
                 new Deed(ALLOTTED, () -> showPane(ALLOTTED)),
                 new Deed(TO_BUY, () -> showPane(TO_BUY)),
-                new Deed(OPEN, this::open),
-                new Deed(SAVE, this::save),
+                new Deed(OPEN, () -> file().open()),
+                new Deed(SAVE, () -> file().save(page())),
                 new Deed(
                         UNDO,
                         () -> step(() -> model.steps().undo()),
@@ -141,12 +139,14 @@ final class AllotScreen implements Screen {
                 new Deed(LABELS, this::labels, () -> allotted != null),
                 new Deed(BACK, desk::home));
         rack = new RackPane(model, desk.figures(), this::typeHere);
+        file = new RackKeeping(desk, model, rack.table(), this::say);
         for (Command command : List.of(BOARD, KNOT, SHOWING, REMOVE)) rack.add(button(command));
         parts = new AllottedPane(desk.figures());
+        labels = button(LABELS);
         page = build();
         Commands.install(page, deeds);
         model.steps().addListener(this::refresh);
-        kept();
+        file.kept();
         showPane(RACK);
     }
 
@@ -155,6 +155,14 @@ final class AllotScreen implements Screen {
                 .filter(d -> d.command().equals(command))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private RackKeeping file() {
+        return file;
+    }
+
+    private JPanel page() {
+        return page;
     }
 
     private KeyButton button(Command command) {
@@ -169,7 +177,7 @@ final class AllotScreen implements Screen {
                 button(UNDO),
                 button(REDO),
                 button(SAVE),
-                button(LABELS),
+                labels,
                 button(BACK)));
         JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
         top.add(choices(), "grow, wmin 0");
@@ -195,7 +203,7 @@ final class AllotScreen implements Screen {
         Card card = new Card(
                 new MigLayout("insets 12 20 12 20, gap 12 8, fillx", "[][grow,fill][]24[][][][grow 60,fill][]"));
         card.add(Look.quiet("Rack", Style.BODY));
-        card.add(file, "wmin 0");
+        card.add(file.path(), "wmin 0");
         card.add(button(OPEN));
         card.add(Look.quiet("Jobs", Style.BODY));
         card.add(times, "w 56!, growx 0");
@@ -255,53 +263,6 @@ final class AllotScreen implements Screen {
 
     // The rack
 
-    /** Goes on with the workshop's own rack, where one is kept. */
-    private void kept() {
-        Path own = desk.folder().folder().resolve("rack.csv");
-        file.show(own);
-        if (Files.exists(own)) read(own, () -> {});
-    }
-
-    private Optional<Path> path() {
-        Optional<Path> path = file.path();
-        if (path.isEmpty()) say("Say which file the rack is in");
-        return path;
-    }
-
-    private void open() {
-        path().ifPresent(p -> read(p, () -> say("Opened: " + p)));
-    }
-
-    private void read(Path from, Runnable then) {
-        Aside.run(
-                () -> TypedRack.read(from),
-                read -> {
-                    rack.table().giveUp();
-                    model.open(read);
-                    then.run();
-                },
-                this::say);
-    }
-
-    private void save() {
-        rack.table().settle();
-        path().ifPresent(p -> {
-            TypedRack now = model.rack();
-            Aside.run(
-                    () -> {
-                        Path folder = p.toAbsolutePath().getParent();
-                        if (folder != null) Files.createDirectories(folder);
-                        Save.whole(p, RackModel.bytes(now, p.toString()));
-                        return p;
-                    },
-                    saved -> {
-                        if (model.rack().equals(now)) model.steps().saved();
-                        say("Saved: " + saved);
-                    },
-                    this::say);
-        });
-    }
-
     private void step(Runnable step) {
         rack.table().giveUp();
         step.run();
@@ -329,16 +290,15 @@ final class AllotScreen implements Screen {
         rack.goToTrouble();
     }
 
-    // Alloting
+    // Allotting
 
     private void allot() {
         rack.table().settle();
-        Optional<Path> from = file.path();
+        // the key may have come while one was still in the field
+        times.postActionEvent();
         if (!model.rack().lines().isEmpty()) {
             run();
-        } else if (from.filter(Files::exists).isPresent()) {
-            read(from.get(), this::run);
-        } else {
+        } else if (!file.read(this::run)) {
             say("Type what is on the rack, or say which file tells it");
         }
     }
@@ -353,7 +313,7 @@ final class AllotScreen implements Screen {
         Optional<Path> learners = list.path();
         int number = jobs;
         say("");
-        outcome.setText("Alloting …");
+        outcome.setText("Allotting …");
         Aside.run(
                 () -> {
                     List<String> whose = whose(learners, number);
@@ -408,7 +368,7 @@ final class AllotScreen implements Screen {
                     paper == Paper.A4 ? "Labels on A4" : "Labels on letter paper",
                     () -> Printing.ask(page, scenario.id() + "-labels.pdf", to -> labels(to, paper))));
         }
-        menu.show(page, Math.max(0, page.getWidth() * 2 / 3), Look.px(60));
+        Printing.drop(menu, labels);
     }
 
     void labels(Path to, Paper paper) {
@@ -454,7 +414,6 @@ final class AllotScreen implements Screen {
     /** What was typed is kept, whole or not. */
     @Override
     public void left() {
-        rack.table().settle();
-        if (!model.steps().isSaved()) save();
+        file.left();
     }
 }

@@ -49,6 +49,6 @@ final class AllotWords {
                 : String.format(Locale.ROOT, "%.1f mm from the nearest cut, %.1f wanted", c.clearance(), c.margin());
         return "board " + c.option().placing().board().id() + ", knot "
                 + c.fit().knot().id() + ": " + found
-                + String.format(Locale.ROOT, ", give or take %.1f", 2 * c.fit().spread());
+                + ", " + c.fit().mayBeOut();
     }
 }

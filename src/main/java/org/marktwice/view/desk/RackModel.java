@@ -150,7 +150,7 @@ final class RackModel {
     }
 
     private static String words(KnotFit fit) {
-        String give = String.format(Locale.ROOT, ", give or take %.1f mm", 2 * fit.spread());
+        String give = ", " + fit.mayBeOut();
         String more = fit.surfaces() == 1 ? "; a second surface would tell more" : "";
         String off =
                 String.format(Locale.ROOT, ": the readings are %.1f mm off any one branch; measure again", fit.worst());
@@ -246,6 +246,12 @@ final class RackModel {
     }
 
     // Files
+
+    /** Begins with this rack. */
+    void begin(TypedRack read) {
+        steps.amend(read);
+        steps.saved();
+    }
 
     /** Puts another rack in the place of this; that too is undone. */
     void open(TypedRack read) {

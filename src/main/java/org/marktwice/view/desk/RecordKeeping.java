@@ -25,7 +25,7 @@ final class RecordKeeping {
     private final Consumer<String> say;
     private final PathField path =
             new PathField("record-file", "The record's file, *.record.json or *.csv", PathField.Kind.FILE, () -> {});
-    private final WorkFile work = new WorkFile(path);
+    private final WorkFile work;
     private final PathField list = new PathField(
             "record-list", "Their names, from a class list (CSV); empty for so many", PathField.Kind.FILE, () -> {});
     private final NumberField count;
@@ -40,6 +40,7 @@ final class RecordKeeping {
         this.desk = desk;
         this.scenario = scenario;
         this.model = model;
+        work = new WorkFile(path, model.steps());
         this.opened = opened;
         this.say = say;
         count = new NumberField(
@@ -86,7 +87,7 @@ final class RecordKeeping {
                         .toList(),
                 whose -> {
                     if (whose.isEmpty() || !model.isBlank()) return;
-                    model.open(RecordFile.blank(scenario.id(), whose));
+                    model.begin(RecordFile.blank(scenario.id(), whose));
                     say.accept("Begun for the " + whose.size() + " learners to whom it was handed out");
                 },
                 notHandedOut -> {});
@@ -127,8 +128,9 @@ final class RecordKeeping {
                 read -> {
                     // somebody began to type before it came
                     if (then.isEmpty() && !model.steps().isSaved()) return;
-                    model.open(read.record());
-                    work.isAt(from);
+                    if (then.isEmpty()) model.begin(read.record());
+                    else model.open(read.record());
+                    work.opened(from);
                     int before = model.learners().size();
                     if (!read.more().isEmpty()) model.steps().edit(read.record().withAll(read.more()));
                     int put = model.learners().size() - before;
@@ -166,7 +168,7 @@ final class RecordKeeping {
                         return p;
                     },
                     saved -> {
-                        work.isAt(saved);
+                        work.saved(saved);
                         if (model.steps().now().equals(now)) model.steps().saved();
                         boolean lost = isTable(saved) && !now.tolerance().isEmpty();
                         say.accept("Saved: " + saved
@@ -194,7 +196,7 @@ final class RecordKeeping {
         Path to = work.whenLeft(usual(".json"));
         try {
             WorkFile.write(to, bytes(model.steps().now(), to));
-            work.isAt(to);
+            work.saved(to);
             model.steps().saved();
             if (!path.path().filter(to::equals).isPresent()) desk.notice("The record was kept in " + to);
         } catch (FileRefused e) {

@@ -67,6 +67,12 @@ final class RecordModel {
         steps.edit(steps.now().with(learners().get(row), measure.id(), mm));
     }
 
+    /** Begins with this record. */
+    void begin(RecordFile read) {
+        steps.amend(read);
+        steps.saved();
+    }
+
     /** Puts another record in the place of this; that too is undone. */
     void open(RecordFile read) {
         steps.edit(read);

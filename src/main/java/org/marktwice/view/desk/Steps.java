@@ -60,6 +60,11 @@ final class Steps<T> {
         tell();
     }
 
+    /** How many steps there are before this. */
+    int depth() {
+        return before.size();
+    }
+
     boolean canUndo() {
         return !before.isEmpty();
     }
