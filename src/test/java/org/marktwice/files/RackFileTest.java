@@ -110,7 +110,8 @@ class RackFileTest {
 
     @Test
     void aLineIsCountedThoughOthersAreEmpty() {
-        String table = "board,species,length,width,thickness\n\nR1,scots-pine,330,130,18\n,,,,\nR2,scots-pine,abc,130,18\n";
+        String table =
+                "board,species,length,width,thickness\n\nR1,scots-pine,330,130,18\n,,,,\nR2,scots-pine,abc,130,18\n";
 
         assertThatThrownBy(() -> RackFile.read("x.csv", Samples.utf8(table)))
                 .hasMessage("x.csv:5: length: expected a number above 0 up to 100000, found \"abc\"");

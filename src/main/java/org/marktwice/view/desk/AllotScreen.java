@@ -18,7 +18,6 @@ import org.marktwice.classroom.RackAllotment;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RackColumn;
 import org.marktwice.files.RackFile;
-import org.marktwice.files.Save;
 import org.marktwice.files.TypedRack;
 import org.marktwice.files.TypedRack.OnRack;
 import org.marktwice.picture.Ink;
@@ -172,13 +171,7 @@ final class AllotScreen implements Screen {
     private JPanel build() {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][][][grow,fill][]"));
         whole.add(Bar.top(
-                "Allot real boards",
-                scenario.title(),
-                button(UNDO),
-                button(REDO),
-                button(SAVE),
-                labels,
-                button(BACK)));
+                "Allot real boards", scenario.title(), button(UNDO), button(REDO), button(SAVE), labels, button(BACK)));
         JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
         top.add(choices(), "grow, wmin 0");
         whole.add(top, "wmin 0");
