@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JMenu;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JProgressBar;
@@ -312,28 +313,35 @@ final class MarkScreen implements Screen {
 
     private void print() {
         JPopupMenu menu = new JPopupMenu();
-        menu.add(Printing.item("Tomorrow's page", () -> Printing.ask(page, "teach-again.pdf", this::print)));
-        menu.add(
-                Printing.item("Everyone's mark sheet", () -> Printing.ask(page, "mark-sheets.pdf", this::printSheets)));
+        JMenu letter = new JMenu("On letter paper");
+        for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+            JComponent into = paper == Paper.A4 ? menu : letter;
+            into.add(Printing.item(
+                    "Tomorrow's page", () -> Printing.ask(page, "teach-again.pdf", to -> print(to, paper))));
+            into.add(Printing.item(
+                    "Everyone's mark sheet", () -> Printing.ask(page, "mark-sheets.pdf", to -> printSheets(to, paper))));
+        }
+        menu.addSeparator();
+        menu.add(letter);
         Printing.drop(menu, printing);
     }
 
     /** Saves a mark sheet for each attempt, in one file; they are marked once more for it. */
-    void printSheets(Path to) {
+    void printSheets(Path to, Paper paper) {
         Marking now = marking;
         if (now == null) return;
-        Printing.save(to, () -> new Printing.Bound(Sheets.marks(now.sheets(), Paper.A4), "Mark sheets"), this::say);
+        Printing.save(to, () -> new Printing.Bound(Sheets.marks(now.sheets(), paper), "Mark sheets"), this::say);
     }
 
     /** Saves the page of what to teach again, of the kind that the name says. */
-    void print(Path to) {
+    void print(Path to, Paper paper) {
         Marking now = marking;
         if (now == null) return;
         Results results = now.results(counting);
         Printing.save(
                 to,
                 () -> new Printing.Bound(
-                        ReteachSheet.of(results, Reteach.of(results), Paper.A4), "To teach again: " + results.title()),
+                        ReteachSheet.of(results, Reteach.of(results), paper), "To teach again: " + results.title()),
                 this::say);
     }
 

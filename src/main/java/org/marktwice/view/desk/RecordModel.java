@@ -118,6 +118,12 @@ final class RecordModel {
         practice = results;
     }
 
+    /** The practice marks that were set beside; null before any were. */
+    JobRecord.@Nullable Beside beside() {
+        Results known = practice;
+        return known == null ? null : judged().beside(known);
+    }
+
     /** Practice marks by learner, 0 to 1. */
     Map<String, Double> practice() {
         Map<String, Double> shares = new HashMap<>();

@@ -39,9 +39,11 @@ final class RecordScreen implements Screen {
     static final Command REDO = new Command("redo-record", Place.RECORD, "Redo", "menu shift Z", "Go on again");
     static final Command BESIDE = new Command(
             "beside", Place.RECORD, "Set practice beside", "menu B", "Mark the attempts and set their marks beside");
+    static final Command PRINT = new Command(
+            "print-record", Place.RECORD, "Print …", "menu P", "Save the record for the printer: filled in, or blank for the bench");
     static final Command BACK =
             new Command("leave-record", Place.RECORD, "Teacher's desk", "ESCAPE", "Go back to the desk");
-    static final List<Command> ALL = List.of(OPEN, SAVE, UNDO, REDO, BESIDE, BACK);
+    static final List<Command> ALL = List.of(OPEN, SAVE, UNDO, REDO, BESIDE, PRINT, BACK);
 
     private final Desk desk;
     private final Scenario scenario;
@@ -55,6 +57,7 @@ final class RecordScreen implements Screen {
     private final JLabel line = Look.label(" ", Style.BODY);
     private final RecordTable table;
     private final List<Deed> deeds;
+    private final KeyButton printing;
     private final JPanel page;
 
     RecordScreen(Desk desk, Scenario scenario) {
@@ -76,8 +79,10 @@ final class RecordScreen implements Screen {
                         () -> step(model.steps()::redo),
                         () -> model.steps().canRedo()),
                 new Deed(BESIDE, this::beside),
+                new Deed(PRINT, () -> settled(this::print)),
                 new Deed(BACK, desk::home));
         table = new RecordTable(model, this::say);
+        printing = button(PRINT);
         page = build();
         Commands.install(page, deeds);
         model.steps().addListener(this::refresh);
@@ -115,6 +120,7 @@ final class RecordScreen implements Screen {
                 scenario.title() + ": what they measure, against the drawing",
                 button(UNDO),
                 button(REDO),
+                printing,
                 KeyButton.primary(deed(SAVE)),
                 button(BACK)));
         JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
@@ -134,6 +140,10 @@ final class RecordScreen implements Screen {
         whole.add(Bar.bottom(
                 line, Look.quiet("Type a figure and press Enter: on to the next learner down.", Style.NOTE)));
         return whole;
+    }
+
+    private void print() {
+        Printing.drop(new RecordPrinting(page, scenario, model, this::say).menu(), printing);
     }
 
     private Card choices() {
