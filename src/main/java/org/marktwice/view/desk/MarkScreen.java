@@ -319,7 +319,8 @@ final class MarkScreen implements Screen {
             into.add(Printing.item(
                     "Tomorrow's page", () -> Printing.ask(page, "teach-again.pdf", to -> print(to, paper))));
             into.add(Printing.item(
-                    "Everyone's mark sheet", () -> Printing.ask(page, "mark-sheets.pdf", to -> printSheets(to, paper))));
+                    "Everyone's mark sheet",
+                    () -> Printing.ask(page, "mark-sheets.pdf", to -> printSheets(to, paper))));
         }
         menu.addSeparator();
         menu.add(letter);

@@ -70,7 +70,9 @@ final class RecordPrinting {
         RecordFile now = model.steps().now();
         Beside beside = model.beside();
         Printing.save(
-                to, () -> new Printing.Bound(pages(kind, now, beside, paper), "Finished jobs: " + scenario.title()), say);
+                to,
+                () -> new Printing.Bound(pages(kind, now, beside, paper), "Finished jobs: " + scenario.title()),
+                say);
     }
 
     private List<Page> pages(Kind kind, RecordFile now, @Nullable Beside beside, Paper paper) throws FileRefused {
@@ -83,8 +85,6 @@ final class RecordPrinting {
         JobRecord record = JobRecord.of(scenario, file, "the record");
         Beside shown = kind.blank ? null : beside;
         boolean table = kind == Kind.TABLE || kind == Kind.BLANK_TABLE;
-        return table
-                ? RecordSheets.table(record, file, shown, paper)
-                : RecordSheets.each(record, file, shown, paper);
+        return table ? RecordSheets.table(record, file, shown, paper) : RecordSheets.each(record, file, shown, paper);
     }
 }

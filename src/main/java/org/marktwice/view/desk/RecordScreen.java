@@ -40,7 +40,11 @@ final class RecordScreen implements Screen {
     static final Command BESIDE = new Command(
             "beside", Place.RECORD, "Set practice beside", "menu B", "Mark the attempts and set their marks beside");
     static final Command PRINT = new Command(
-            "print-record", Place.RECORD, "Print …", "menu P", "Save the record for the printer: filled in, or blank for the bench");
+            "print-record",
+            Place.RECORD,
+            "Print …",
+            "menu P",
+            "Save the record for the printer: filled in, or blank for the bench");
     static final Command BACK =
             new Command("leave-record", Place.RECORD, "Teacher's desk", "ESCAPE", "Go back to the desk");
     static final List<Command> ALL = List.of(OPEN, SAVE, UNDO, REDO, BESIDE, PRINT, BACK);
