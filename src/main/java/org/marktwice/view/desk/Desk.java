@@ -50,6 +50,7 @@ public final class Desk {
     private final DeskFolder folder;
     private final List<Scenario> shelf;
     private final FigureCache figures;
+    private final IssuedBy issued = new IssuedBy();
     private @Nullable Screen showing;
     private String last = "";
 
@@ -62,6 +63,11 @@ public final class Desk {
         this.folder = new DeskFolder(folder);
         this.shelf = List.copyOf(shelf);
         this.figures = figures;
+    }
+
+    /** Who issues the drawings that are printed, and when. */
+    IssuedBy issued() {
+        return issued;
     }
 
     /** The desk's first screen, anew. */

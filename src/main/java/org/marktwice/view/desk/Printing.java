@@ -13,6 +13,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
+import org.marktwice.print.Issue;
 import org.marktwice.print.Page;
 import org.marktwice.print.Paper;
 import org.marktwice.print.SheetFile;
@@ -24,8 +25,9 @@ import org.marktwice.scenario.Scenario;
 final class Printing {
     private Printing() {}
 
-    /** A menu of an exercise's sheets: all of them, or one kind; on A4, or on letter paper. */
-    static JPopupMenu sheets(JComponent over, Callable<Scenario> scenario, String name, Consumer<String> say) {
+    /** A menu of an exercise's sheets: all of them, or one kind; on A4, or on letter paper; and what the title block says. */
+    static JPopupMenu sheets(
+            JComponent over, Callable<Scenario> scenario, String name, IssuedBy issued, Consumer<String> say) {
         JPopupMenu menu = new JPopupMenu();
         JMenu letter = new JMenu("On letter paper");
         for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
@@ -35,7 +37,7 @@ final class Printing {
                     () -> ask(
                             over,
                             name + "-sheets.pdf",
-                            to -> save(to, scenario, EnumSet.allOf(SheetKind.class), paper, say))));
+                            to -> save(to, scenario, EnumSet.allOf(SheetKind.class), paper, issued.issue(), say))));
             for (SheetKind kind : SheetKind.values()) {
                 String word = kind.spoken().substring(0, 1).toUpperCase(Locale.ROOT)
                         + kind.spoken().substring(1);
@@ -44,11 +46,14 @@ final class Printing {
                         () -> ask(
                                 over,
                                 name + "-" + kind.id() + ".pdf",
-                                to -> save(to, scenario, EnumSet.of(kind), paper, say))));
+                                to -> save(to, scenario, EnumSet.of(kind), paper, issued.issue(), say))));
             }
         }
         menu.addSeparator();
         menu.add(letter);
+        menu.add(item("Title block …", () -> {
+            if (issued.ask(over)) say.accept("The next drawing's title block is filled in so");
+        }));
         return menu;
     }
 
@@ -74,12 +79,18 @@ final class Printing {
     }
 
     /** Saves sheets of an exercise, of the kind of file that the name says. */
-    static void save(Path to, Callable<Scenario> scenario, Set<SheetKind> kinds, Paper paper, Consumer<String> say) {
+    static void save(
+            Path to,
+            Callable<Scenario> scenario,
+            Set<SheetKind> kinds,
+            Paper paper,
+            Issue issue,
+            Consumer<String> say) {
         save(
                 to,
                 () -> {
                     Scenario of = scenario.call();
-                    return new Bound(Sheets.of(of, kinds, paper), of.title());
+                    return new Bound(Sheets.of(of, kinds, paper, issue), of.title());
                 },
                 say);
     }
