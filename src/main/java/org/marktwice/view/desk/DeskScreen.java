@@ -280,8 +280,8 @@ final class DeskScreen implements Screen {
 
     private void print() {
         chosen().ifPresent(k -> {
-            JPopupMenu menu =
-                    Printing.sheets(page, () -> DraftFile.finished(k.draft()).orElseThrow(), k.name(), desk.issued(), this::say);
+            JPopupMenu menu = Printing.sheets(
+                    page, () -> DraftFile.finished(k.draft()).orElseThrow(), k.name(), desk.issued(), this::say);
             menu.show(picture, 0, Math.max(0, picture.getHeight() - menu.getPreferredSize().height));
         });
     }
