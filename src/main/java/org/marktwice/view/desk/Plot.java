@@ -93,7 +93,7 @@ final class Plot extends JComponent {
             all.addSeries(series);
             keys.add(one.learner());
         }
-        show(all, "try", "marks of 100", Kind.LINES, 108);
+        show(all, "try", "marks of 100", Kind.LINES, 116);
         nothing = progress.isEmpty() ? "Nobody has tried more than once." : "";
         getAccessibleContext().setAccessibleName("Progress over the tries of " + progress.size() + " learners");
         setName("progress-plot");
@@ -180,12 +180,12 @@ final class Plot extends JComponent {
                 y.setTickUnit(new NumberTickUnit(Math.max(1, Math.ceil(most / 6))));
             }
             case LINES -> {
-                // room for the dots of full marks and of none
+                // room for the dots of full marks and of none, and for a name above
                 y.setRange(-4, most);
                 y.setTickUnit(new NumberTickUnit(20));
                 x.setTickUnit(new NumberTickUnit(1));
                 x.setLowerMargin(0.04);
-                x.setUpperMargin(0.1);
+                x.setUpperMargin(0.04);
             }
             case POINTS -> {
                 x.setRange(0, 104);
@@ -233,12 +233,12 @@ final class Plot extends JComponent {
 
     private void named(XYLineAndShapeRenderer renderer, int series) {
         renderer.setSeriesItemLabelGenerator(
-                series, (data, of, item) -> item == data.getItemCount(of) - 1 ? "   " + chosen : "");
+                series, (data, of, item) -> item == data.getItemCount(of) - 1 ? chosen : "");
         renderer.setSeriesItemLabelsVisible(series, true);
         renderer.setSeriesItemLabelFont(series, Style.STRONG.font());
         renderer.setSeriesItemLabelPaint(series, Look.colour(Ink.INK));
         renderer.setSeriesPositiveItemLabelPosition(
-                series, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
+                series, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE12, TextAnchor.BOTTOM_RIGHT));
     }
 
     @Override

@@ -34,6 +34,7 @@ final class RecordTable extends TypingTable {
     private static final long serialVersionUID = 1L;
     private static final int NAME = 112;
     private static final int MEASURE = 112;
+    private static final int SHARE = 80;
     private static final int HEAD_LINES = 5;
 
     private final transient RecordModel model;
@@ -55,7 +56,8 @@ final class RecordTable extends TypingTable {
         setAutoResizeMode(AUTO_RESIZE_OFF);
         setDefaultRenderer(Object.class, new Figure());
         for (int i = 0; i < getColumnCount(); i++) {
-            getColumnModel().getColumn(i).setPreferredWidth(Look.px(MEASURE));
+            boolean measured = i < model.measures().size();
+            getColumnModel().getColumn(i).setPreferredWidth(Look.px(measured ? MEASURE : SHARE));
             getColumnModel().getColumn(i).setHeaderRenderer(new WrappedHead(HEAD_LINES, true));
         }
         dressNames();
