@@ -1,10 +1,7 @@
 package org.marktwice.view.desk;
 
 import java.awt.CardLayout;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -12,16 +9,11 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
-import org.marktwice.classroom.ClassList;
 import org.marktwice.classroom.RackAllotment;
-import org.marktwice.files.FileRefused;
 import org.marktwice.files.RackColumn;
-import org.marktwice.files.RackFile;
 import org.marktwice.files.TypedRack;
 import org.marktwice.files.TypedRack.OnRack;
 import org.marktwice.picture.Ink;
-import org.marktwice.print.LabelSheet;
 import org.marktwice.print.Paper;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Bar;
@@ -78,8 +70,7 @@ final class AllotScreen implements Screen {
     private final Scenario scenario;
     private final RackModel model = new RackModel();
     private final RackKeeping file;
-    private final PathField list;
-    private final NumberField times;
+    private final Allotting allotting;
     private final Tabs tabs = new Tabs();
     private final JPanel stage = new JPanel(new CardLayout());
     private final RackPane rack;
@@ -92,10 +83,6 @@ final class AllotScreen implements Screen {
     private final KeyButton labels;
     private final JPanel page;
     private String pane = RACK.id();
-    private int jobs = 1;
-    private @Nullable RackAllotment allotted;
-    private TypedRack allottedOf = TypedRack.BLANK;
-    private List<String> names = List.of();
 
     private static final String NOTHING_YET =
             "Allot the rack first: then it stands here what to buy and what to measure again.";
@@ -103,18 +90,7 @@ final class AllotScreen implements Screen {
     AllotScreen(Desk desk, Scenario scenario) {
         this.desk = desk;
         this.scenario = scenario;
-        list = new PathField(
-                "allot-list",
-                "A job for each learner of a list (CSV); empty for so many jobs",
-                PathField.Kind.FILE,
-                () -> {});
-        times = new NumberField(
-                "jobs",
-                "How many jobs are made",
-                4,
-                n -> n == Math.rint(n) && n >= 1 && n <= RackAllotment.MOST,
-                n -> jobs = n == null ? jobs : (int) Math.rint(n));
-        times.show((double) jobs);
+        allotting = new Allotting(scenario, model, this::come, this::say);
         deeds = List.of(
                 new Deed(ALLOT, this::allot),
                 new Deed(RACK, () -> showPane(RACK)),
@@ -135,7 +111,7 @@ final class AllotScreen implements Screen {
                 new Deed(SHOWING, () -> add(l -> model.newShowing(l, true), RackColumn.ON), this::isOnABoard),
                 new Deed(REMOVE, this::remove, this::isOnABoard),
                 new Deed(MISSING, this::missing, () -> !model.notWhole().isEmpty()),
-                new Deed(LABELS, this::labels, () -> allotted != null),
+                new Deed(LABELS, this::labels, () -> allotting.allotted().isPresent()),
                 new Deed(BACK, desk::home));
         rack = new RackPane(model, desk.figures(), this::typeHere);
         file = new RackKeeping(desk, model, rack.table(), this::say);
@@ -199,9 +175,9 @@ final class AllotScreen implements Screen {
         card.add(file.path(), "wmin 0");
         card.add(button(OPEN));
         card.add(Look.quiet("Jobs", Style.BODY));
-        card.add(times, "w 56!, growx 0");
+        card.add(allotting.times(), "w 56!, growx 0");
         card.add(Look.quiet("or a class list", Style.BODY));
-        card.add(list, "wmin 0");
+        card.add(allotting.list(), "wmin 0");
         card.add(KeyButton.primary(deed(ALLOT)));
         return card;
     }
@@ -244,12 +220,10 @@ final class AllotScreen implements Screen {
                         : model.notWhole().isEmpty()
                                 ? "✓"
                                 : "○ " + model.notWhole().size());
-        RackAllotment now = allotted;
-        boolean older = now != null && !allottedOf.equals(model.rack());
         outcome.setText(
-                now == null || pane.equals(RACK.id())
+                allotting.allotted().isEmpty() || pane.equals(RACK.id())
                         ? (model.steps().isSaved() ? "" : "Not saved · ") + model.standing()
-                        : says(now) + (older ? "  The rack was changed since: allot again." : ""));
+                        : allotting.says());
         outcome.setToolTipText(outcome.getText());
         deeds.forEach(Deed::refresh);
     }
@@ -287,8 +261,6 @@ final class AllotScreen implements Screen {
 
     private void allot() {
         rack.table().settle();
-        // the key may have come while one was still in the field
-        times.postActionEvent();
         if (!model.rack().lines().isEmpty()) {
             run();
         } else if (!file.read(this::run)) {
@@ -297,46 +269,11 @@ final class AllotScreen implements Screen {
     }
 
     private void run() {
-        TypedRack of = model.rack();
-        Optional<RackFile> whole = model.whole();
-        if (whole.isEmpty()) {
-            say("No board of the rack is whole yet: " + model.standing());
-            return;
-        }
-        Optional<Path> learners = list.path();
-        int number = jobs;
-        say("");
-        outcome.setText("Allotting …");
-        Aside.run(
-                () -> {
-                    List<String> whose = whose(learners, number);
-                    return new Found(RackAllotment.of(scenario, whole.get(), whose.size()), whose, of);
-                },
-                this::come,
-                why -> {
-                    refresh();
-                    say(why);
-                });
+        if (allotting.begin(this::refresh)) outcome.setText("Allotting …");
     }
 
-    private static List<String> whose(Optional<Path> list, int number) throws FileRefused, Aside.Said {
-        List<String> whose = new ArrayList<>();
-        if (list.isPresent()) whose.addAll(ClassList.read(list.get()).learners());
-        else for (int i = 1; i <= number; i++) whose.add("Job " + i);
-        if (whose.size() > RackAllotment.MOST) {
-            throw new Aside.Said("No more than " + RackAllotment.MOST + " jobs at once");
-        }
-        return List.copyOf(whose);
-    }
-
-    private record Found(RackAllotment allotment, List<String> names, TypedRack of) {}
-
-    private void come(Found found) {
-        RackAllotment a = found.allotment();
-        allotted = a;
-        allottedOf = found.of();
-        names = found.names();
-        parts.show(a, names);
+    private void come(RackAllotment a) {
+        parts.show(a, allotting.names());
         List<String> notWhole = model.notWhole().stream().map(OnRack::id).toList();
         notes.setText(AllotWords.of(a, notWhole));
         tabs.note(
@@ -348,30 +285,14 @@ final class AllotScreen implements Screen {
         if (!notWhole.isEmpty()) say("Left out, since they are not whole: " + String.join(", ", notWhole));
     }
 
-    private static String says(RackAllotment a) {
-        boolean round = a.clear() == a.parts();
-        return (round ? "✓  " : "×  ") + a.supplied() + " of " + a.parts() + " parts supplied, " + a.clear()
-                + " of them clear, from " + a.rack().size() + (a.rack().size() == 1 ? " board." : " boards.");
-    }
-
     private void labels() {
         JPopupMenu menu = new JPopupMenu();
         for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
             menu.add(Printing.item(
                     paper == Paper.A4 ? "Labels on A4" : "Labels on letter paper",
-                    () -> Printing.ask(page, scenario.id() + "-labels.pdf", to -> labels(to, paper))));
+                    () -> Printing.ask(page, scenario.id() + "-labels.pdf", to -> allotting.labels(to, paper))));
         }
         Printing.drop(menu, labels);
-    }
-
-    void labels(Path to, Paper paper) {
-        RackAllotment now = allotted;
-        if (now == null) return;
-        List<String> whose = names;
-        Printing.save(
-                to,
-                () -> new Printing.Bound(LabelSheet.of(now, whose, paper), "Labels: " + scenario.title()),
-                this::say);
     }
 
     private void say(String words) {

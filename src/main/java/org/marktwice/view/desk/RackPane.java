@@ -37,6 +37,9 @@ final class RackPane extends JPanel {
     private final EndSection section;
     private final JLabel name = Look.label(" ", Style.SUBTITLE);
     private final Column found = new Column(new MigLayout("insets 0, gap 0 6, wrap 1, fillx", "[grow,fill]"));
+    private final JLabel ofKnots = Look.quiet(
+            "A plain ring is what you measured; dashed, how the knot's body runs inside the board.", Style.NOTE);
+    private final JLabel ofPith = Look.quiet("Seen from end 2. Drag the pith, or type it.", Style.NOTE);
     private final JPanel words = new JPanel(new MigLayout("insets 0, gapx 8, fillx"));
     private final transient Consumer<String> help;
 
@@ -54,11 +57,7 @@ final class RackPane extends JPanel {
         Card seen =
                 new Card(new MigLayout("insets 12 16 10 16, gap 0 4, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
         seen.add(board, "grow, hmin 0, wmin 0");
-        seen.add(
-                Look.quiet(
-                        "A plain ring is what you measured; dashed, how the knot's body runs inside the board.",
-                        Style.NOTE),
-                "wmin 0");
+        seen.add(ofKnots, "wmin 0");
         add(seen, "grow, hmin 0, wmin 0");
         add(foundCard(), "grow, hmin 0, wmin 0");
         table.getSelectionModel().addListSelectionListener(e -> look());
@@ -91,7 +90,7 @@ final class RackPane extends JPanel {
         found.setName("rack-found");
         card.add(found.scrolling(), "growx, wmin 0");
         card.add(section, "grow, hmin 0, wmin 0");
-        card.add(Look.quiet("Seen from end 2. Drag the pith, or type it.", Style.NOTE), "wmin 0");
+        card.add(ofPith, "wmin 0");
         return card;
     }
 
@@ -128,6 +127,9 @@ final class RackPane extends JPanel {
                 now.isPresent()
                         ? "It is to be seen as soon as its species and size are typed."
                         : "Type the first board's name and size, or open the rack's file.");
+        ofKnots.setVisible(
+                seen.filter(f -> !f.board().knots().isEmpty()).isPresent());
+        ofPith.setVisible(seen.filter(f -> !f.board().isSheet()).isPresent());
         table.repaint();
     }
 
