@@ -11,7 +11,6 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.classroom.RackAllotment;
 import org.marktwice.files.RackColumn;
-import org.marktwice.files.TypedRack;
 import org.marktwice.files.TypedRack.OnRack;
 import org.marktwice.picture.Ink;
 import org.marktwice.print.Paper;

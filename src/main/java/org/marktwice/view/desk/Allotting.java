@@ -131,8 +131,6 @@ final class Allotting {
         if (now == null) return;
         List<String> whose = names;
         Printing.save(
-                to,
-                () -> new Printing.Bound(LabelSheet.of(now, whose, paper), "Labels: " + scenario.title()),
-                say);
+                to, () -> new Printing.Bound(LabelSheet.of(now, whose, paper), "Labels: " + scenario.title()), say);
     }
 }

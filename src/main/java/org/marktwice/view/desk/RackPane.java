@@ -127,8 +127,7 @@ final class RackPane extends JPanel {
                 now.isPresent()
                         ? "It is to be seen as soon as its species and size are typed."
                         : "Type the first board's name and size, or open the rack's file.");
-        ofKnots.setVisible(
-                seen.filter(f -> !f.board().knots().isEmpty()).isPresent());
+        ofKnots.setVisible(seen.filter(f -> !f.board().knots().isEmpty()).isPresent());
         ofPith.setVisible(seen.filter(f -> !f.board().isSheet()).isPresent());
         table.repaint();
     }
