@@ -14,8 +14,8 @@ import picocli.CommandLine.Parameters;
         name = "forget",
         description = {
             "Finds what a folder holds about a learner, and with --yes deletes it.",
-            "Found are attempts by what they hold, whatever they are called; the learner's variant of a class "
-                    + "set; the learner's lines in tables (*.csv with a column \"learner\") and in records of finished "
+            "Found are attempts and quiz journals by what they hold, whatever they are called; the learner's variant of a "
+                    + "class set; the learner's lines in tables (*.csv with a column \"learner\") and in records of finished "
                     + "jobs. Without --yes it only lists. Folders in the folder are looked into."
         },
         footer = {
