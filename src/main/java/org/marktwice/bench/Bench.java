@@ -1,7 +1,7 @@
 package org.marktwice.bench;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +29,7 @@ public final class Bench {
     /** Steps taken back that redo can restore, the next one last. */
     private final List<Integer> takenBack;
 
-    private final Map<String, BoardState> boards;
+    private final Rack boards;
     /** The boards that lie in a cramp, by their ids. */
     private final Map<String, Pairing> pairs;
 
@@ -41,7 +41,7 @@ public final class Bench {
             List<Action> log,
             List<Integer> counting,
             List<Integer> takenBack,
-            Map<String, BoardState> boards,
+            Rack boards,
             Map<String, Pairing> pairs,
             boolean handedIn) {
         this.scenario = scenario;
@@ -55,7 +55,7 @@ public final class Bench {
 
     /** The bench before anything was done. */
     public static Bench of(Scenario scenario) {
-        return new Bench(scenario, List.of(), List.of(), List.of(), fresh(scenario), Map.of(), false);
+        return new Bench(scenario, List.of(), List.of(), List.of(), Rack.fresh(scenario.boards()), Map.of(), false);
     }
 
     /** @throws CannotDo where an action of the attempt can't be done; the message begins with its step */
@@ -84,7 +84,7 @@ public final class Bench {
             return new Bench(scenario, and(log, action), counting, takenBack, boards, pairs, false);
         }
         int step = steps() + 1;
-        Map<String, BoardState> next = new LinkedHashMap<>(boards);
+        Rack next = boards.copied();
         Map<String, Pairing> cramped = new HashMap<>(pairs);
         Effects.apply(next, cramped, step, action, this::action);
         return new Bench(scenario, and(log, action), and(counting, step), List.of(), next, cramped, false);
@@ -110,16 +110,10 @@ public final class Bench {
     }
 
     private Bench folded(Action action, List<Integer> count, List<Integer> back) {
-        Map<String, BoardState> next = fresh(scenario);
+        Rack next = Rack.fresh(scenario.boards());
         Map<String, Pairing> cramped = new HashMap<>();
         for (int step : count) Effects.apply(next, cramped, step, action(step), this::action);
         return new Bench(scenario, and(log, action), count, back, next, cramped, false);
-    }
-
-    private static Map<String, BoardState> fresh(Scenario scenario) {
-        Map<String, BoardState> boards = new LinkedHashMap<>();
-        for (Board board : scenario.boards()) boards.put(board.id(), BoardState.fresh(board));
-        return boards;
     }
 
     private static <T> List<T> and(List<T> list, T last) {
@@ -154,7 +148,7 @@ public final class Bench {
     public List<BoardState> boards() {
         List<BoardState> known = inRackOrder;
         if (known == null) {
-            known = List.copyOf(boards.values());
+            known = boards.all();
             inRackOrder = known;
         }
         return known;
@@ -166,7 +160,7 @@ public final class Bench {
 
     /** The board of this id; empty where it is not on the rack. */
     public Optional<BoardState> find(String id) {
-        return Optional.ofNullable(boards.get(id));
+        return Optional.ofNullable(boards.find(id));
     }
 
     /** What a board lies against in the cramp; empty where it lies in none. */
@@ -176,10 +170,19 @@ public final class Bench {
 
     /** The boards that carry this part's name and are not set aside, in the rack's order. */
     public List<BoardState> namedAs(Part part) {
-        return boards.values().stream()
-                .filter(b -> b.setAside().isEmpty()
-                        && b.named().filter(n -> n.part().equals(part.id())).isPresent())
-                .toList();
+        List<BoardState> named = new ArrayList<>();
+        for (BoardState b : boards()) {
+            if (b.isNamedAs(part)) named.add(b);
+        }
+        return named;
+    }
+
+    /** Whether any board that is not set aside carries this part's name. */
+    public boolean isNamed(Part part) {
+        for (BoardState b : boards()) {
+            if (b.isNamedAs(part)) return true;
+        }
+        return false;
     }
 
     /** The board laid in the job as it is named and turned; empty where it is not both, or doesn't lie so in that part. */
@@ -192,7 +195,7 @@ public final class Bench {
         Trim trim = state.turned().get().trimOrDefault();
         double surplus = board.size().length() - part.size().length();
         boolean square = board.isSquare() && part.size().isSquare(Board.SIZE_TOLERANCE);
-        if (surplus < 0 || trim.mm() > surplus || !Turn.in(part, square).contains(turn)) return Optional.empty();
+        if (surplus < 0 || trim.mm() > surplus || !turn.isIn(part, square)) return Optional.empty();
         return Optional.of(new Placing(scenario.drawing(), part, board, turn, trim));
     }
 

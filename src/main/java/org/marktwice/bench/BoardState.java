@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
 import org.marktwice.timber.Board;
@@ -97,6 +98,11 @@ public record BoardState(
     private Optional<Mark> only(Mark.Kind kind) {
         List<Mark> found = marks(kind).toList();
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    /** Whether it carries this part's name and is not set aside. */
+    boolean isNamedAs(Part part) {
+        return name != null && aside == null && name.part().equals(part.id());
     }
 
     public Optional<Named> named() {

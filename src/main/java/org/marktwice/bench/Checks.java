@@ -2,7 +2,6 @@ package org.marktwice.bench;
 
 import static org.marktwice.timber.Figures.mm;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -11,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Trim;
-import org.marktwice.drawing.Turn;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
@@ -181,21 +179,23 @@ final class Checks {
                     "%s and %s share no arris: a mark points at an adjoining surface",
                     capital(on.spoken()), towards.spoken());
         }
-        if (state.marks(kind).anyMatch(m -> m.on() == on && m.towards() == towards)) {
-            throw refused("%s of board %s carries that mark already", capital(on.spoken()), board.id());
+        for (Mark m : state.marks()) {
+            if (m.kind() == kind && m.on() == on && m.towards() == towards) {
+                throw refused("%s of board %s carries that mark already", capital(on.spoken()), board.id());
+            }
         }
     }
 
     private void turn(Action.Turning action) throws CannotDo {
         if (action.facing().size() != 2) throw refused("A turn is named by where two adjoining surfaces look");
-        List<Surface> two = new ArrayList<>(action.facing().keySet());
-        two.sort(null);
-        Direction one = looks(action, two.get(0));
-        Direction other = looks(action, two.get(1));
-        if (Turn.facing(two.get(0), one, two.get(1), other).isEmpty()) {
+        if (Effects.facing(action).isEmpty()) {
+            List<Surface> two = action.facing().keySet().stream().sorted().toList();
             throw refused(
                     "No board lies so: %s cannot look %s while %s looks %s",
-                    two.get(0).spoken(), one.id(), two.get(1).spoken(), other.id());
+                    two.get(0).spoken(),
+                    looks(action, two.get(0)).id(),
+                    two.get(1).spoken(),
+                    looks(action, two.get(1)).id());
         }
         Trim trim = action.trim();
         if (trim != null) trim(trim);

@@ -1,13 +1,15 @@
 package org.marktwice.bench;
 
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import org.marktwice.bench.BoardState.Aside;
 import org.marktwice.bench.BoardState.Done;
 import org.marktwice.bench.BoardState.Named;
 import org.marktwice.bench.BoardState.Turned;
+import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Turn;
 import org.marktwice.timber.Surface;
 
@@ -20,14 +22,14 @@ final class Effects {
      * @param actions an earlier action by its step
      */
     static void apply(
-            Map<String, BoardState> boards,
+            Rack boards,
             Map<String, Pairing> pairs,
             int step,
             Action action,
             IntFunction<Action> actions) {
         if (action instanceof Action.RubOut rub) {
             // A line struck over a pair lies on both boards.
-            boards.replaceAll((id, before) -> rubbedOut(before, rub.step()));
+            boards.replaceAll(before -> rubbedOut(before, rub.step()));
         } else if (action instanceof Action.Cramp cramp) {
             pairs.put(cramp.board(), Pairing.of(cramp));
             pairs.put(cramp.mate(), Pairing.of(cramp).fromTheOther());
@@ -35,7 +37,7 @@ final class Effects {
             Pairing was = pairs.remove(off.board());
             if (was != null) pairs.remove(was.there());
         } else if (action instanceof Action.OnBoard onBoard) {
-            boards.computeIfPresent(onBoard.board(), (id, before) -> after(before, step, onBoard));
+            boards.put(after(boards.get(onBoard.board()), step, onBoard));
             Pairing pair = pairs.get(onBoard.board());
             if (pair != null && onBoard instanceof Action.Line line) carry(boards, pair, step, line, actions);
         }
@@ -43,16 +45,14 @@ final class Effects {
 
     /** What is struck over a pair comes out on the other board too. */
     private static void carry(
-            Map<String, BoardState> boards, Pairing pair, int step, Action.Line line, IntFunction<Action> actions) {
-        BoardState here = Objects.requireNonNull(boards.get(pair.here()));
-        BoardState there = Objects.requireNonNull(boards.get(pair.there()));
+            Rack boards, Pairing pair, int step, Action.Line line, IntFunction<Action> actions) {
+        BoardState here = boards.get(pair.here());
+        BoardState there = boards.get(pair.there());
         boolean again = line.from() instanceof Action.Datum.Step s
                 && there.struck().stream().anyMatch(d -> d.step() == s.step());
-        double x = Placed.on(
-                        here, line, id -> Objects.requireNonNull(boards.get(id)).board(), actions)
-                .x();
+        double x = Placed.on(here, line, id -> boards.get(id).board(), actions).x();
         pair.on(line, here.board(), there.board(), x, again)
-                .ifPresent(l -> boards.put(pair.there(), there.struck(and(there.struck(), new Done<>(step, l)))));
+                .ifPresent(l -> boards.put(there.struck(and(there.struck(), new Done<>(step, l)))));
     }
 
     private static BoardState after(BoardState b, int step, Action.OnBoard action) {
@@ -85,13 +85,17 @@ final class Effects {
 
     /** The turn that a possible turning names. */
     static Turn turn(Action.Turning action) {
-        List<Surface> two = action.facing().keySet().stream().sorted().toList();
-        return Turn.facing(
-                        two.get(0),
-                        Objects.requireNonNull(action.facing().get(two.get(0))),
-                        two.get(1),
-                        Objects.requireNonNull(action.facing().get(two.get(1))))
-                .orElseThrow();
+        return facing(action).orElseThrow();
+    }
+
+    /** The turn that names two surfaces, the earlier one first; empty where no board lies so. */
+    static Optional<Turn> facing(Action.Turning action) {
+        Iterator<Map.Entry<Surface, Direction>> two = action.facing().entrySet().iterator();
+        Map.Entry<Surface, Direction> one = two.next();
+        Map.Entry<Surface, Direction> other = two.next();
+        return one.getKey().compareTo(other.getKey()) < 0
+                ? Turn.facing(one.getKey(), one.getValue(), other.getKey(), other.getValue())
+                : Turn.facing(other.getKey(), other.getValue(), one.getKey(), one.getValue());
     }
 
     private static <T> List<T> and(List<T> list, T last) {

@@ -16,6 +16,7 @@ import org.marktwice.classroom.Marked.State;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.FoundFile;
+import org.marktwice.files.KnownLines;
 import org.marktwice.rulebook.MarkSheet;
 import org.marktwice.rulebook.RuleBook;
 import org.marktwice.rulebook.Situation;
@@ -31,6 +32,7 @@ public final class Marker {
 
     private final ExerciseSet set;
     private final boolean evenIfChanged;
+    private final KnownLines lines = new KnownLines();
     private final Map<Scenario, Situation> starts = new IdentityHashMap<>();
 
     /** @param evenIfChanged whether attempts at an earlier version of a scenario are marked on the present one */
@@ -46,7 +48,7 @@ public final class Marker {
             BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
             if (found.isDirectory()) return Marked.not(name, State.UNREADABLE, "a folder behind a link; not entered");
             if (!found.isRegularFile()) return Marked.not(name, State.NOT_AN_ATTEMPT, "not an ordinary file");
-            return mark(FoundFile.read(file, name), name);
+            return mark(FoundFile.read(file, name, found), name);
         } catch (IOException e) {
             return unread(file, name);
         } catch (FileRefused e) {
@@ -71,7 +73,7 @@ public final class Marker {
         }
         AttemptFile file;
         try {
-            file = Exercise.checked(found.attempt());
+            file = Exercise.checked(found.attempt(lines));
         } catch (FileRefused e) {
             Marked bare = Marked.not(name, State.UNREADABLE, reason(e));
             return found.header()
@@ -95,7 +97,7 @@ public final class Marker {
         Attempt attempt = file.attempt();
         AttemptFile.Opened opened;
         try {
-            opened = file.on(scenario);
+            opened = file.on(start(scenario).bench());
         } catch (FileRefused e) {
             return Marked.not(file.name(), State.UNREADABLE, reason(e), attempt, journal);
         }
@@ -114,7 +116,7 @@ public final class Marker {
         AttemptFile without = new AttemptFile(file.name(), bare, file.lines(), file.torn(), file.notices());
         try {
             String reason = changed.why() + "; marked on the present one, as asked";
-            return answer(file, State.CHANGED_SCENARIO, reason, without.on(changed.now()), journal);
+            return answer(file, State.CHANGED_SCENARIO, reason, without.on(start(changed.now()).bench()), journal);
         } catch (FileRefused e) {
             String reason = changed.why() + "; on the present one it can't be done: " + reason(e);
             return Marked.not(file.name(), State.CHANGED_SCENARIO, reason, a, journal);

@@ -53,11 +53,17 @@ public final class Drawing {
     }
 
     public Optional<Part> part(String id) {
-        return parts.stream().filter(p -> p.id().equals(id)).findFirst();
+        for (Part p : parts) {
+            if (p.id().equals(id)) return Optional.of(p);
+        }
+        return Optional.empty();
     }
 
     public Optional<Joint> joint(String id) {
-        return joints.stream().filter(j -> j.id().equals(id)).findFirst();
+        for (Joint j : joints) {
+            if (j.id().equals(id)) return Optional.of(j);
+        }
+        return Optional.empty();
     }
 
     /** The joints that this part has a share in, in the drawing's order. */

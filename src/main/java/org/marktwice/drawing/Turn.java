@@ -90,6 +90,12 @@ public record Turn(Direction x, Direction y, Direction z) {
         return side && edge;
     }
 
+    /** Whether it lays a board's length on the part's length, and so on: it is one of those {@link #in} the part. */
+    public boolean isIn(Part part, boolean square) {
+        if (x.axis() != part.length().ordinal()) return false;
+        return y.axis() == part.width().ordinal() || square;
+    }
+
     /** Where a surface looks. */
     public Direction of(Surface surface) {
         Direction plus = along(surface.axis());

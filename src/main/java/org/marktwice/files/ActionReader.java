@@ -69,56 +69,130 @@ final class ActionReader {
         }
     }
 
-    static Action read(Json json) throws FileRefused {
+    /** An action that only wants its time, in seconds. */
+    interface Timed {
+        Action at(double t);
+    }
+
+    /** A line read: when, and what. */
+    record Read(double t, Timed what) {
+        Action action() {
+            return what.at(t);
+        }
+    }
+
+    static Read read(Json json) throws FileRefused {
         Json.Member word =
                 Fields.object(json, "an action (an object)").members().get("do");
         if (word == null) throw json.place().refuse("the field \"do\" is missing");
         Verb verb = Values.word(word.value(), Verb.values(), Verb::id);
         Fields in = Fields.of(json, "an action (an object)", verb.known);
         double t = in.number("t", Range.TIME);
+        return new Read(t, timed(verb, in));
+    }
+
+    private static Timed timed(Verb verb, Fields in) throws FileRefused {
         return switch (verb) {
-            case RUB_OUT -> new Action.RubOut(t, step(in.need("what")));
-            case UNDO -> new Action.Undo(t);
-            case REDO -> new Action.Redo(t);
-            case ESTIMATE -> estimate(in, t);
-            case HINT -> hint(in, t);
+            case RUB_OUT -> rubOut(step(in.need("what")));
+            case UNDO -> Action.Undo::new;
+            case REDO -> Action.Redo::new;
+            case ESTIMATE -> estimate(in);
+            case HINT -> hint(in);
             case LESS_HELP ->
-                new Action.LessHelp(t, Values.word(in.need("to"), Practice.Guidance.values(), Practice.Guidance::id));
-            case TAKE_OVER -> new Action.TakeOver(t, Values.whole(in.need("seed"), 0, Integer.MAX_VALUE));
-            case HAND_IN -> new Action.HandIn(t);
-            default -> onBoard(verb, in, t, Id.BOARD.read(in.need("board")));
+                lessHelp(Values.word(in.need("to"), Practice.Guidance.values(), Practice.Guidance::id));
+            case TAKE_OVER -> takeOver(Values.whole(in.need("seed"), 0, Integer.MAX_VALUE));
+            case HAND_IN -> Action.HandIn::new;
+            default -> onBoard(verb, in, Id.BOARD.read(in.need("board")));
         };
     }
 
-    private static Action onBoard(Verb verb, Fields in, double t, String board) throws FileRefused {
+    private static Timed rubOut(int step) {
+        return t -> new Action.RubOut(t, step);
+    }
+
+    private static Timed lessHelp(Practice.Guidance to) {
+        return t -> new Action.LessHelp(t, to);
+    }
+
+    private static Timed takeOver(int seed) {
+        return t -> new Action.TakeOver(t, seed);
+    }
+
+    private static Timed onBoard(Verb verb, Fields in, String board) throws FileRefused {
         return switch (verb) {
-            case MEASURE ->
-                new Action.Measure(
-                        t, board, surfacePoint(in.need("from")), surfacePoint(in.need("to")), optional(in, "reads"));
-            case TEST -> test(in, t, board);
-            case FACE_SIDE -> new Action.FaceSide(t, board, on(in), surface(in, "towards"));
-            case FACE_EDGE -> new Action.FaceEdge(t, board, on(in), surface(in, "towards"));
-            case NAME -> new Action.Name(t, board, Id.WORD.read(in.need("part")), onSurface(on(in), in.need("at")));
-            case TURN -> new Action.Turning(t, board, facing(in.need("facing")), trim(in.get("trim")));
-            case SET_ASIDE ->
-                new Action.SetAside(t, board, Values.word(in.need("because"), Reason.values(), Reason::id));
-            case LINE -> line(in, t, board);
-            case BEVEL -> bevel(in, t, board);
-            case GAUGE -> new Action.Gauge(t, board, on(in), surface(in, "fence"), in.number("set", Range.DISTANCE));
-            case WASTE -> waste(in, t, board);
-            case CUT ->
-                new Action.Cut(
-                        t,
-                        board,
-                        step(in.need("what")),
-                        Values.word(in.need("with"), Cutter.values(), Cutter::id),
-                        Values.word(in.need("side"), CutAt.values(), CutAt::id));
-            case CRAMP -> cramp(in, t, board);
-            case UNCRAMP -> new Action.Uncramp(t, board);
-            case ESTIMATE_CLEARANCE -> new Action.EstimateClearance(t, board, in.number("mm", Range.DISTANCE));
-            case FAULT -> new Action.Fault(t, board, Id.WORD.read(in.need("slip")));
+            case MEASURE -> measure(in, board);
+            case TEST -> test(in, board);
+            case FACE_SIDE, FACE_EDGE -> mark(verb, in, board);
+            case NAME -> name(in, board);
+            case TURN -> turning(in, board);
+            case SET_ASIDE -> setAside(in, board);
+            case LINE -> line(in, board);
+            case BEVEL -> bevel(in, board);
+            case GAUGE -> gauge(in, board);
+            case WASTE -> waste(in, board);
+            case CUT -> cut(in, board);
+            case CRAMP -> cramp(in, board);
+            case UNCRAMP -> t -> new Action.Uncramp(t, board);
+            case ESTIMATE_CLEARANCE -> estimateClearance(in, board);
+            case FAULT -> fault(in, board);
             default -> throw new IllegalStateException(verb.id() + " is on no board");
         };
+    }
+
+    private static Timed measure(Fields in, String board) throws FileRefused {
+        SurfacePoint from = surfacePoint(in.need("from"));
+        SurfacePoint to = surfacePoint(in.need("to"));
+        Double reads = optional(in, "reads");
+        return t -> new Action.Measure(t, board, from, to, reads);
+    }
+
+    private static Timed mark(Verb verb, Fields in, String board) throws FileRefused {
+        Surface on = on(in);
+        Surface towards = surface(in, "towards");
+        return verb == Verb.FACE_SIDE
+                ? t -> new Action.FaceSide(t, board, on, towards)
+                : t -> new Action.FaceEdge(t, board, on, towards);
+    }
+
+    private static Timed name(Fields in, String board) throws FileRefused {
+        String part = Id.WORD.read(in.need("part"));
+        SurfacePoint at = onSurface(on(in), in.need("at"));
+        return t -> new Action.Name(t, board, part, at);
+    }
+
+    private static Timed turning(Fields in, String board) throws FileRefused {
+        Map<Surface, Direction> facing = Map.copyOf(facing(in.need("facing")));
+        Trim trim = trim(in.get("trim"));
+        return t -> new Action.Turning(t, board, facing, trim);
+    }
+
+    private static Timed setAside(Fields in, String board) throws FileRefused {
+        Reason because = Values.word(in.need("because"), Reason.values(), Reason::id);
+        return t -> new Action.SetAside(t, board, because);
+    }
+
+    private static Timed gauge(Fields in, String board) throws FileRefused {
+        Surface on = on(in);
+        Surface fence = surface(in, "fence");
+        double set = in.number("set", Range.DISTANCE);
+        return t -> new Action.Gauge(t, board, on, fence, set);
+    }
+
+    private static Timed cut(Fields in, String board) throws FileRefused {
+        int line = step(in.need("what"));
+        Cutter with = Values.word(in.need("with"), Cutter.values(), Cutter::id);
+        CutAt side = Values.word(in.need("side"), CutAt.values(), CutAt::id);
+        return t -> new Action.Cut(t, board, line, with, side);
+    }
+
+    private static Timed estimateClearance(Fields in, String board) throws FileRefused {
+        double mm = in.number("mm", Range.DISTANCE);
+        return t -> new Action.EstimateClearance(t, board, mm);
+    }
+
+    private static Timed fault(Fields in, String board) throws FileRefused {
+        String slip = Id.WORD.read(in.need("slip"));
+        return t -> new Action.Fault(t, board, slip);
     }
 
     private static Surface on(Fields in) throws FileRefused {
@@ -129,10 +203,13 @@ final class ActionReader {
         return BoardReader.surface(in.need(name));
     }
 
-    private static Action test(Fields in, double t, String board) throws FileRefused {
+    private static Timed test(Fields in, String board) throws FileRefused {
         Tool with = Values.word(in.need("with"), Tool.values(), Tool::id);
         Surface from = in.has("from") ? surface(in, "from") : null;
-        return new Action.Test(t, board, with, on(in), optional(in, "at"), from, optional(in, "reads"));
+        Surface on = on(in);
+        Double at = optional(in, "at");
+        Double reads = optional(in, "reads");
+        return t -> new Action.Test(t, board, with, on, at, from, reads);
     }
 
     private static @Nullable Double optional(Fields in, String name) throws FileRefused {
@@ -184,40 +261,38 @@ final class ActionReader {
         return new Trim(Values.word(in.need("end"), ENDS, Surface::id), in.number("mm", Range.DISTANCE));
     }
 
-    private static Action line(Fields in, double t, String board) throws FileRefused {
+    private static Timed line(Fields in, String board) throws FileRefused {
         if (in.has("at") == in.has("mate")) {
             throw in.place().refuse("expected either \"at\" or \"mate\", found " + (in.has("at") ? "both" : "neither"));
         }
-        return new Action.Line(
-                t,
-                board,
-                on(in),
-                surface(in, "square"),
-                datum(in.need("from")),
-                optional(in, "at"),
-                in.has("mate") ? Id.BOARD.read(in.need("mate")) : null,
-                Values.word(in.need("with"), Marker.values(), Marker::id));
+        Surface on = on(in);
+        Surface square = surface(in, "square");
+        Action.Datum from = datum(in.need("from"));
+        Double at = optional(in, "at");
+        String mate = in.has("mate") ? Id.BOARD.read(in.need("mate")) : null;
+        Marker with = Values.word(in.need("with"), Marker.values(), Marker::id);
+        return t -> new Action.Line(t, board, on, square, from, at, mate, with);
     }
 
-    private static Action bevel(Fields in, double t, String board) throws FileRefused {
-        return new Action.Bevel(
-                t,
-                board,
-                on(in),
-                surface(in, "stock"),
-                datum(in.need("from")),
-                in.number("at", Range.POSITION),
-                in.number("degrees", Range.BEVEL),
-                Values.word(in.need("with"), Marker.values(), Marker::id));
+    private static Timed bevel(Fields in, String board) throws FileRefused {
+        Surface on = on(in);
+        Surface stock = surface(in, "stock");
+        Action.Datum from = datum(in.need("from"));
+        double at = in.number("at", Range.POSITION);
+        double degrees = in.number("degrees", Range.BEVEL);
+        Marker with = Values.word(in.need("with"), Marker.values(), Marker::id);
+        return t -> new Action.Bevel(t, board, on, stock, from, at, degrees, with);
     }
 
-    private static Action cramp(Fields in, double t, String board) throws FileRefused {
+    private static Timed cramp(Fields in, String board) throws FileRefused {
         Json level = in.need("level");
         List<Surface> two =
                 Values.list(level, "two ends that are level", 0, json -> Values.word(json, ENDS, Surface::id));
         if (two.size() != 2) throw level.place().refuse("expected two ends that are level, found " + two.size());
         String mate = Id.BOARD.read(in.need("mate"));
-        return new Action.Cramp(t, board, face(in, "on"), mate, face(in, "to"), two.get(0), two.get(1));
+        Surface on = face(in, "on");
+        Surface to = face(in, "to");
+        return t -> new Action.Cramp(t, board, on, mate, to, two.get(0), two.get(1));
     }
 
     private static Surface face(Fields in, String name) throws FileRefused {
@@ -235,27 +310,28 @@ final class ActionReader {
         return Values.whole(in.need("step"), 1, MOST_STEPS);
     }
 
-    private static Action waste(Fields in, double t, String board) throws FileRefused {
+    private static Timed waste(Fields in, String board) throws FileRefused {
         Json between = in.need("between");
         List<Integer> two = Values.list(between, "two lines [{\"step\": n}, {\"step\": m}]", 0, ActionReader::step);
         if (two.size() != 2) throw between.place().refuse("expected two lines, found " + two.size());
-        return new Action.Waste(t, board, Id.WORD.read(in.need("joint")), two.get(0), two.get(1));
+        String joint = Id.WORD.read(in.need("joint"));
+        return t -> new Action.Waste(t, board, joint, two.get(0), two.get(1));
     }
 
-    private static Action estimate(Fields in, double t) throws FileRefused {
+    private static Timed estimate(Fields in) throws FileRefused {
         Set<String> rules = Set.copyOf(Values.distinct(in.need("expects"), "a list of rules' ids", 0, Id.WORD::read));
-        if (!in.has("parts")) return new Action.Estimate(t, rules);
-        return new Action.Estimate(
-                t, rules, Set.copyOf(Values.distinct(in.need("parts"), "a list of parts' ids", 0, Id.WORD::read)));
+        if (!in.has("parts")) return t -> new Action.Estimate(t, rules);
+        Set<String> parts =
+                Set.copyOf(Values.distinct(in.need("parts"), "a list of parts' ids", 0, Id.WORD::read));
+        return t -> new Action.Estimate(t, rules, parts);
     }
 
-    private static Action hint(Fields in, double t) throws FileRefused {
-        return new Action.Hint(
-                t,
-                Id.WORD.read(in.need("rule")),
-                in.has("board") ? Id.BOARD.read(in.need("board")) : null,
-                in.has("part") ? Id.WORD.read(in.need("part")) : null,
-                in.has("joint") ? Id.WORD.read(in.need("joint")) : null,
-                Values.whole(in.need("grade"), 1, Action.Hint.GRADES));
+    private static Timed hint(Fields in) throws FileRefused {
+        String rule = Id.WORD.read(in.need("rule"));
+        String board = in.has("board") ? Id.BOARD.read(in.need("board")) : null;
+        String part = in.has("part") ? Id.WORD.read(in.need("part")) : null;
+        String joint = in.has("joint") ? Id.WORD.read(in.need("joint")) : null;
+        int grade = Values.whole(in.need("grade"), 1, Action.Hint.GRADES);
+        return t -> new Action.Hint(t, rule, board, part, joint, grade);
     }
 }

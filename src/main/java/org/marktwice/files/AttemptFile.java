@@ -35,6 +35,11 @@ public record AttemptFile(String name, Attempt attempt, List<Integer> lines, boo
         return JournalText.read(name, bytes).file();
     }
 
+    /** @param known lines of other attempts, and of this one from now on */
+    public static AttemptFile read(String name, byte[] bytes, KnownLines known) throws FileRefused {
+        return JournalText.read(name, bytes, known).file();
+    }
+
     /** @throws FileRefused where the attempt is for another scenario, or an action in it can't be done */
     public static Opened open(Path file, Scenario scenario) throws FileRefused {
         return read(file).on(scenario);
@@ -47,6 +52,15 @@ public record AttemptFile(String name, Attempt attempt, List<Integer> lines, boo
 
     /** @throws FileRefused where the attempt is for another scenario, or an action in it can't be done */
     public Opened on(Scenario scenario) throws FileRefused {
+        return on(Bench.of(scenario));
+    }
+
+    /**
+     * @param fresh the bench before anything was done
+     * @throws FileRefused where the attempt is for another scenario, or an action in it can't be done
+     */
+    public Opened on(Bench fresh) throws FileRefused {
+        Scenario scenario = fresh.scenario();
         if (!attempt.scenario().equals(scenario.id())) {
             throw new FileRefused(
                     name,
@@ -67,7 +81,7 @@ public record AttemptFile(String name, Attempt attempt, List<Integer> lines, boo
                     "the scenario file isn't the one this attempt was made on: it"
                             + " was changed since, or comes from another set");
         }
-        Bench bench = Bench.of(scenario);
+        Bench bench = fresh;
         for (int i = 0; i < lines.size(); i++) {
             Action action = attempt.actions().get(i);
             try {

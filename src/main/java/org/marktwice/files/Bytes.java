@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 
 /** A file's bytes, taken in only where it is a file of sensible size, and its text, only where it is UTF-8. */
@@ -35,15 +36,31 @@ final class Bytes {
     /** @param name what messages call the file */
     static byte[] read(Path file, String name) throws FileRefused {
         try {
-            BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+            return read(file, name, Files.readAttributes(file, BasicFileAttributes.class));
+        } catch (NoSuchFileException e) {
+            throw new FileRefused(name, "there is no such file");
+        } catch (IOException | UncheckedIOException e) {
+            throw new FileRefused(name, "it can't be read: " + trouble(e));
+        }
+    }
+
+    /** @param found what the file system says of it */
+    static byte[] read(Path file, String name, BasicFileAttributes found) throws FileRefused {
+        try {
             if (found.isDirectory()) throw new FileRefused(name, "expected a file, found a folder");
             // a pipe that nobody writes to would be waited for without end
             if (found.isOther()) throw new FileRefused(name, "not an ordinary file");
             if (found.size() > MOST) throw tooLarge(name);
             try (InputStream in = Files.newInputStream(file)) {
-                byte[] bytes = in.readNBytes(MOST + 1);
-                if (bytes.length > MOST) throw tooLarge(name);
-                return bytes;
+                // in one go where it is as long as the file system says
+                byte[] first = new byte[(int) found.size() + 1];
+                int read = in.readNBytes(first, 0, first.length);
+                if (read < first.length) return Arrays.copyOf(first, read);
+                byte[] more = in.readNBytes(MOST - read + 1);
+                if (read + more.length > MOST) throw tooLarge(name);
+                byte[] all = Arrays.copyOf(first, read + more.length);
+                System.arraycopy(more, 0, all, read, more.length);
+                return all;
             }
         } catch (NoSuchFileException e) {
             throw new FileRefused(name, "there is no such file");

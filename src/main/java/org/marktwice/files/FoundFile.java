@@ -2,6 +2,7 @@ package org.marktwice.files;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Optional;
 import org.marktwice.bench.Attempt;
@@ -23,6 +24,11 @@ public final class FoundFile {
     /** @param name what messages call the file */
     public static FoundFile read(Path file, String name) throws FileRefused {
         return new FoundFile(name, Bytes.read(file, name));
+    }
+
+    /** @param found what the file system says of it */
+    public static FoundFile read(Path file, String name, BasicFileAttributes found) throws FileRefused {
+        return new FoundFile(name, Bytes.read(file, name, found));
     }
 
     /** Whether it says it is an attempt, be it ever so damaged, or is named as one. */
@@ -51,7 +57,8 @@ public final class FoundFile {
         }
     }
 
-    public AttemptFile attempt() throws FileRefused {
-        return AttemptFile.read(name, bytes);
+    /** @param known lines of other attempts, and of this one from now on */
+    public AttemptFile attempt(KnownLines known) throws FileRefused {
+        return AttemptFile.read(name, bytes, known);
     }
 }

@@ -23,8 +23,12 @@ record JournalText(AttemptFile file, int whole, boolean endsInLine) {
             Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?(Z|[+-]\\d\\d:\\d\\d)");
 
     static JournalText read(String name, byte[] bytes) throws FileRefused {
+        return read(name, bytes, new KnownLines());
+    }
+
+    static JournalText read(String name, byte[] bytes, KnownLines known) throws FileRefused {
         if (bytes.length == 0) throw new FileRefused(name, "the file is empty");
-        return new Lines(name, bytes).read();
+        return new Lines(name, bytes, known).read();
     }
 
     /** The header alone. */
@@ -61,6 +65,7 @@ record JournalText(AttemptFile file, int whole, boolean endsInLine) {
     private static final class Lines {
         private final String name;
         private final byte[] bytes;
+        private final KnownLines known;
         private final List<Action> actions = new ArrayList<>();
         private final List<Integer> lines = new ArrayList<>();
         private @Nullable Attempt header;
@@ -68,9 +73,10 @@ record JournalText(AttemptFile file, int whole, boolean endsInLine) {
         private int from;
         private int line;
 
-        Lines(String name, byte[] bytes) {
+        Lines(String name, byte[] bytes, KnownLines known) {
             this.name = name;
             this.bytes = bytes;
+            this.known = known;
             this.from = Bytes.bomLength(bytes);
         }
 
@@ -79,15 +85,20 @@ record JournalText(AttemptFile file, int whole, boolean endsInLine) {
                 line++;
                 int to = from;
                 while (to < bytes.length && bytes[to] != '\n') to++;
-                Json json;
-                try {
-                    json = parsed(to);
-                } catch (FileRefused broken) {
-                    if (header == null) throw noHeader(broken);
-                    if (to < bytes.length) throw broken;
-                    return done(from, true, List.of(torn()));
+                Action action = header == null ? null : known.find(bytes, from, to);
+                if (action != null) {
+                    take(action, Place.root(name, line, 1));
+                } else {
+                    Json json;
+                    try {
+                        json = parsed(to);
+                    } catch (FileRefused broken) {
+                        if (header == null) throw noHeader(broken);
+                        if (to < bytes.length) throw broken;
+                        return done(from, true, List.of(torn()));
+                    }
+                    if (json != null) take(json, to);
                 }
-                if (json != null) take(json);
                 from = to + 1;
             }
             return done(bytes.length, bytes[bytes.length - 1] == '\n', List.of());
@@ -100,19 +111,21 @@ record JournalText(AttemptFile file, int whole, boolean endsInLine) {
             return text.isBlank() ? null : JsonTree.parse(name, text, line);
         }
 
-        private void take(Json json) throws FileRefused {
+        private void take(Json json, int to) throws FileRefused {
             if (header == null) {
                 header = header(json);
                 return;
             }
-            Action action = ActionReader.read(json);
-            if (last instanceof Action.HandIn) {
-                throw json.place().refuse("there is an action after the job was handed in");
-            }
+            ActionReader.Read read = ActionReader.read(json);
+            take(read.action(), json.place());
+            known.keep(bytes, from, to, read.what());
+        }
+
+        private void take(Action action, Place place) throws FileRefused {
+            if (last instanceof Action.HandIn) throw place.refuse("there is an action after the job was handed in");
             if (last != null && action.t() < last.t()) {
-                throw json.place()
-                        .refuse("the time t runs backwards: " + JsonText.number(action.t()) + " after "
-                                + JsonText.number(last.t()));
+                throw place.refuse("the time t runs backwards: " + JsonText.number(action.t()) + " after "
+                        + JsonText.number(last.t()));
             }
             last = action;
             actions.add(action);

@@ -16,9 +16,9 @@ final class JsonScan {
     private static final int LONGEST_WORD = 200;
     private static final int MOST_VALUES = 10_000;
     /** So many digits make a whole number that a double holds exactly. */
-    private static final int EXACT_DIGITS = 15;
+    static final int EXACT_DIGITS = 15;
 
-    private static final double[] TENS = {
+    static final double[] TENS = {
         1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
     };
 

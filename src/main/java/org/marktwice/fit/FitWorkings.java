@@ -1,6 +1,7 @@
 package org.marktwice.fit;
 
 import java.util.List;
+import org.marktwice.bench.Kept;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.drawing.Joint;
 import org.marktwice.drawing.Placing;

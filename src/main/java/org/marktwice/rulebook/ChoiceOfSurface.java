@@ -49,7 +49,7 @@ final class ChoiceOfSurface implements Rule {
     @Override
     public List<Finding> judge(Situation situation) {
         List<Finding> findings = new ArrayList<>();
-        Workpiece.toBeMarked(situation).forEach(w -> findings.add(judge(w)));
+        Workpiece.toBeMarked(situation).forEach(w -> findings.add(w.asMarked(this, this::judge)));
         Workpiece.missingMarked(situation).forEach(p -> findings.add(Found.missing(this, p, "says.no-board")));
         return findings;
     }
@@ -59,11 +59,7 @@ final class ChoiceOfSurface implements Rule {
         Optional<Mark> marked = w.faceSide().filter(m -> board.isBroad(m.on()));
         if (marked.isEmpty()) return Found.by(this, w).open("says.open", "board", board.id());
         Surface chosen = marked.get().on();
-        List<Object> all = List.of(board.id(), Optional.ofNullable(w.part()).map(Part::id), chosen);
-        return w.situation()
-                .asFrom(this, all, () -> List.of(judge(w, chosen)))
-                .get(0)
-                .at(marked.get().step());
+        return judge(w, chosen).at(marked.get().step());
     }
 
     private Finding judge(Workpiece w, Surface chosen) {

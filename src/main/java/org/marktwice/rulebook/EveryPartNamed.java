@@ -35,8 +35,7 @@ final class EveryPartNamed implements Rule {
     public List<Finding> judge(Situation situation) {
         List<Part> parts = situation.scenario().drawing().parts();
         long supplied = parts.stream()
-                .filter(p -> !situation.bench().namedAs(p).isEmpty())
-                .count();
+                .filter(situation.bench()::isNamed).count();
         boolean waits = supplied < parts.size() && Workpiece.waitsForBetterRack(situation, (int) supplied);
         return parts.stream().map(p -> judge(situation, p, waits)).toList();
     }

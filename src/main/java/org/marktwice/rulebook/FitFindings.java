@@ -38,8 +38,9 @@ final class FitFindings {
 
     /** Whether a part has no board because the rack has none that will do; what it belongs to can't be tried then. */
     static boolean waits(Situation situation, String part) {
-        boolean named = situation.scenario().drawing().part(part).stream()
-                .anyMatch(p -> !situation.bench().namedAs(p).isEmpty());
+        boolean named = situation.scenario().drawing().part(part)
+                .filter(situation.bench()::isNamed)
+                .isPresent();
         return !named && Workpiece.missing(situation).stream().noneMatch(p -> p.id().equals(part));
     }
 

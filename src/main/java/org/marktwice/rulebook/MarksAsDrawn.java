@@ -35,8 +35,9 @@ final class MarksAsDrawn implements Rule {
         boolean turnsAsked = situation.asks(Stage.TURNS);
         List<Finding> findings = new ArrayList<>();
         for (Workpiece w : Workpiece.toBeMarked(situation)) {
-            if (w.part() == null || !(turnsAsked || w.state().turned().isPresent())) continue;
-            findings.add(judge(w, w.part()));
+            Part part = w.part();
+            if (part == null || !(turnsAsked || w.state().turned().isPresent())) continue;
+            findings.add(w.asMarked(this, piece -> judge(piece, part)));
         }
         if (turnsAsked) {
             Workpiece.missingMarked(situation).forEach(p -> findings.add(Found.missing(this, p, "says.no-board")));
@@ -91,7 +92,7 @@ final class MarksAsDrawn implements Rule {
         Direction sideShould = part.faceSide().get(0);
         Direction edgeShould = part.faceEdge().get(0);
         Optional<Turn> suits = Turn.facing(side.on(), sideShould, edge.on(), edgeShould)
-                .filter(t -> Turn.in(part, board.isSquare()).contains(t));
+                .filter(t -> t.isIn(part, board.isSquare()));
         boolean nearer = suits.isPresent()
                 && situation.fits(board, part)
                 && situation.best(board, part, chosen).betterThan(situation.best(board, part, suits.get()));

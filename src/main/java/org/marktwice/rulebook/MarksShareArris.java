@@ -26,7 +26,7 @@ final class MarksShareArris implements Rule {
     @Override
     public List<Finding> judge(Situation situation) {
         List<Finding> findings = new ArrayList<>();
-        Workpiece.toBeMarked(situation).forEach(w -> findings.add(judge(w)));
+        Workpiece.toBeMarked(situation).forEach(w -> findings.add(w.asMarked(this, this::judge)));
         Workpiece.missingMarked(situation).forEach(p -> findings.add(Found.missing(this, p, "says.no-board")));
         return findings;
     }

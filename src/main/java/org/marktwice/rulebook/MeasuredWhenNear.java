@@ -2,7 +2,6 @@ package org.marktwice.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.marktwice.bench.Action.Measure;
 import org.marktwice.bench.BoardState.Done;
 import org.marktwice.drawing.Placing;
@@ -11,6 +10,7 @@ import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
+import org.marktwice.timber.Trace;
 
 /**
  * Where a knot's clearance from a cut is within 10 mm of its margin, the eye can't tell whether it is kept: the distance
@@ -50,21 +50,37 @@ final class MeasuredWhenNear implements Rule {
         List<Finding> findings = new ArrayList<>();
         for (Place place : Place.all(situation)) {
             for (Place.Lying lying : place.lying()) {
-                situation.near(lying.placing()).stream()
-                        .filter(n -> Math.abs(n.clearance() - n.margin()) <= NEAR)
-                        .map(n -> finding(lying, n))
-                        .forEach(findings::add);
+                for (Nearness near : lying.laid().near()) {
+                    if (Math.abs(near.clearance() - near.margin()) > NEAR) continue;
+                    int measured = measured(lying, near);
+                    When when = measured == 0 ? When.NEVER : measured < lying.step() ? When.BEFORE : When.LATE;
+                    Object more = List.of(near.cut().joint(), near.knot().id(), when);
+                    situation.asItLies(this, lying, more, () -> List.of(finding(lying, near, when))).stream()
+                            .map(f -> f.at(measured == 0 ? lying.step() : measured))
+                            .forEach(findings::add);
+                }
             }
             if (place.isOpen() && place.hasKnotsNearCuts(situation)) findings.add(place.open(this, "says.open"));
         }
         return findings;
     }
 
-    private Finding finding(Place.Lying lying, Nearness near) {
-        Optional<Integer> measured = lying.state().measurements().stream()
-                .filter(m -> tells(m.action(), lying.placing(), near))
-                .map(Done::step)
-                .findFirst();
+    /** When the distance was measured: not at all, before the board was turned for good, or only afterwards. */
+    private enum When {
+        NEVER,
+        BEFORE,
+        LATE
+    }
+
+    /** The step that measured it first; 0 where none did. */
+    private static int measured(Place.Lying lying, Nearness near) {
+        for (Done<Measure> m : lying.state().measurements()) {
+            if (tells(m.action(), lying.placing(), near)) return m.step();
+        }
+        return 0;
+    }
+
+    private Finding finding(Place.Lying lying, Nearness near, When when) {
         Object[] values = {
             "board", lying.board(),
             "joint", near.cut().joint(),
@@ -73,14 +89,14 @@ final class MeasuredWhenNear implements Rule {
             "margin", near.margin()
         };
         Found found = Found.by(this, lying.subject(near.cut().joint()))
-                .at(measured.orElse(lying.step()))
                 .measured(near.clearance(), "mm", near.margin())
                 .showing(Shows.knotAndCut(lying.placing(), near))
                 .instead("better.measure", values);
-        if (measured.isEmpty()) return found.wrong("says.wrong", values);
-        return measured.get() < lying.step()
-                ? found.sound("says.sound", values)
-                : found.close(LATE_CREDIT, "says.late", values);
+        return switch (when) {
+            case NEVER -> found.wrong("says.wrong", values);
+            case BEFORE -> found.sound("says.sound", values);
+            case LATE -> found.close(LATE_CREDIT, "says.late", values);
+        };
     }
 
     /** Whether a measurement tells how far this knot is from this cut. */
@@ -89,14 +105,16 @@ final class MeasuredWhenNear implements Rule {
     }
 
     private static boolean tells(SurfacePoint onKnot, SurfacePoint onPlace, Placing lies, Nearness near) {
-        return atKnot(onKnot, lies.board(), near.knot().id())
-                && (atEnd(onPlace, lies.board()) || near.cut().boxes().stream().anyMatch(b -> atCut(onPlace, lies, b)));
+        return (atEnd(onPlace, lies.board()) || near.cut().boxes().stream().anyMatch(b -> atCut(onPlace, lies, b)))
+                && atKnot(onKnot, lies.board(), near.knot().id());
     }
 
     private static boolean atKnot(SurfacePoint point, Board board, String knot) {
-        return board.traces(point.surface()).stream()
-                .filter(t -> t.knot().equals(knot))
-                .anyMatch(t -> Outlines.distance(point, t.outline()) <= READING);
+        for (Trace t : board.traces()) {
+            boolean here = t.surface() == point.surface() && t.knot().equals(knot);
+            if (here && Outlines.distance(point, t.outline()) <= READING) return true;
+        }
+        return false;
     }
 
     private static boolean atEnd(SurfacePoint point, Board board) {

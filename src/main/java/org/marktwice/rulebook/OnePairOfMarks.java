@@ -33,12 +33,12 @@ final class OnePairOfMarks implements Rule {
     public List<Finding> judge(Situation situation) {
         List<Finding> findings = new ArrayList<>();
         List<Workpiece> toBeMarked = Workpiece.toBeMarked(situation);
-        toBeMarked.forEach(w -> findings.add(judge(w)));
-        situation.bench().boards().stream()
-                .filter(b -> !b.marks().isEmpty())
-                .filter(b -> toBeMarked.stream()
-                        .noneMatch(w -> w.board().id().equals(b.board().id())))
-                .forEach(b -> unwanted(situation, b, findings));
+        toBeMarked.forEach(w -> findings.add(w.asMarked(this, this::judge)));
+        for (BoardState board : situation.bench().boards()) {
+            boolean wanted = board.marks().isEmpty()
+                    || toBeMarked.stream().anyMatch(w -> w.state() == board);
+            if (!wanted) unwanted(situation, board, findings);
+        }
         Workpiece.missingMarked(situation).forEach(p -> findings.add(Found.missing(this, p, "says.no-board")));
         return findings;
     }

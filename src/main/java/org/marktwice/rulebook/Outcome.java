@@ -221,7 +221,7 @@ public record Outcome(List<PartOut> parts, List<JointOut> joints) {
         return part.faceSide().stream()
                 .flatMap(side -> part.faceEdge().stream()
                         .flatMap(edge -> Turn.facing(faceSide.on(), side, faceEdge.on(), edge).stream()))
-                .filter(t -> Turn.in(part, board.isSquare()).contains(t))
+                .filter(t -> t.isIn(part, board.isSquare()))
                 .map(t -> new Placing(situation.scenario().drawing(), part, board, t, Trim.ALL_OFF_END_2))
                 .findFirst();
     }

@@ -1,10 +1,10 @@
 package org.marktwice.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.marktwice.bench.BoardState;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
-import org.marktwice.timber.Surface;
 
 /**
  * A part's place in the job: the boards that lie in it, and while none does, the boards that might yet.
@@ -16,17 +16,21 @@ import org.marktwice.timber.Surface;
 record Place(Part part, List<Lying> lying, List<BoardState> mightBe) {
 
     /** A board as it lies in the job. @param step the action that turned it so */
-    record Lying(BoardState state, Placing placing, int step) {
+    record Lying(BoardState state, Laid laid, int step) {
+        Placing placing() {
+            return laid.placing();
+        }
+
         String board() {
             return state.board().id();
         }
 
         Finding.Subject subject() {
-            return Finding.Subject.boardAs(board(), placing.part().id());
+            return Finding.Subject.boardAs(board(), placing().part().id());
         }
 
         Finding.Subject subject(String joint) {
-            return new Finding.Subject(board(), placing.part().id(), joint);
+            return new Finding.Subject(board(), placing().part().id(), joint);
         }
     }
 
@@ -43,30 +47,21 @@ record Place(Part part, List<Lying> lying, List<BoardState> mightBe) {
     /** Computed anew; nearly every rule asks for them. */
     static List<Place> afresh(Situation situation) {
         List<Workpiece> workpieces = Workpiece.all(situation);
-        return situation.scenario().drawing().parts().stream()
-                .map(part -> of(situation, part, workpieces))
-                .toList();
+        List<Place> all = new ArrayList<>();
+        for (Part part : situation.scenario().drawing().parts()) all.add(of(situation, part, workpieces));
+        return all;
     }
 
     private static Place of(Situation situation, Part part, List<Workpiece> workpieces) {
-        List<Workpiece> here =
-                workpieces.stream().filter(w -> part.equals(w.part())).toList();
-        List<Lying> lying = here.stream()
-                .flatMap(w -> w.placing().filter(Place::longEnough).stream()
-                        .flatMap(p -> w.state().turned().stream().map(t -> new Lying(w.state(), p, t.step()))))
-                .toList();
+        List<Lying> lying = new ArrayList<>();
+        List<BoardState> here = new ArrayList<>();
+        for (Workpiece w : workpieces) {
+            if (w.part() == null || !w.part().id().equals(part.id())) continue;
+            here.add(w.state());
+            w.lying().ifPresent(lying::add);
+        }
         if (!lying.isEmpty()) return new Place(part, lying, List.of());
-        return new Place(
-                part,
-                lying,
-                here.isEmpty()
-                        ? free(situation, part)
-                        : here.stream().map(Workpiece::state).toList());
-    }
-
-    /** A board that is too short, or would be trimmed short, lies nowhere. */
-    private static boolean longEnough(Placing lies) {
-        return lies.off(Surface.END_1) >= 0 && lies.off(Surface.END_2) >= 0;
+        return new Place(part, lying, here.isEmpty() ? free(situation, part) : here);
     }
 
     /** Boards on the rack, neither named nor set aside, that fit the part. */

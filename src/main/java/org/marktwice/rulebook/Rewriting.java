@@ -88,7 +88,13 @@ final class Rewriting {
     private static boolean speaksOfKnown(Action action, int[] now) {
         if (action instanceof Action.RubOut a) return now[a.step()] > 0;
         if (action instanceof Action.Waste a) return now[a.between()] > 0 && now[a.and()] > 0;
-        return !(action instanceof Action.Line a && a.from() instanceof Action.Datum.Step s) || now[s.step()] > 0;
+        if (action instanceof Action.Cut a) return now[a.step()] > 0;
+        if (action instanceof Action.Line a) return isKnown(a.from(), now);
+        return !(action instanceof Action.Bevel a) || isKnown(a.from(), now);
+    }
+
+    private static boolean isKnown(Action.Datum from, int[] now) {
+        return !(from instanceof Action.Datum.Step s) || now[s.step()] > 0;
     }
 
     private static Action told(Action action, int[] now) {
@@ -96,10 +102,21 @@ final class Rewriting {
         if (action instanceof Action.Waste a) {
             return new Action.Waste(a.t(), a.board(), a.joint(), now[a.between()], now[a.and()]);
         }
-        if (action instanceof Action.Line a && a.from() instanceof Action.Datum.Step s) {
-            Action.Datum from = new Action.Datum.Step(now[s.step()]);
-            return new Action.Line(a.t(), a.board(), a.on(), a.square(), from, a.at(), a.mate(), a.with());
+        if (action instanceof Action.Cut a) {
+            return new Action.Cut(a.t(), a.board(), now[a.step()], a.with(), a.side());
+        }
+        if (action instanceof Action.Line a) {
+            return new Action.Line(
+                    a.t(), a.board(), a.on(), a.square(), told(a.from(), now), a.at(), a.mate(), a.with());
+        }
+        if (action instanceof Action.Bevel a) {
+            return new Action.Bevel(
+                    a.t(), a.board(), a.on(), a.stock(), told(a.from(), now), a.at(), a.degrees(), a.with());
         }
         return action;
+    }
+
+    private static Action.Datum told(Action.Datum from, int[] now) {
+        return from instanceof Action.Datum.Step s ? new Action.Datum.Step(now[s.step()]) : from;
     }
 }

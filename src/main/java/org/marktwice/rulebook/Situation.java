@@ -33,6 +33,7 @@ public final class Situation {
     private final Workings workings;
     private final Map<String, SetOut> outs = new ConcurrentHashMap<>();
     private volatile @Nullable List<Workpiece> workpieces;
+    private volatile @Nullable List<Workpiece> toBeMarked;
     private volatile @Nullable List<Place> places;
     private volatile @Nullable List<Part> missing;
     private volatile @Nullable List<SetBoard> setOut;
@@ -58,6 +59,15 @@ public final class Situation {
         if (known == null) {
             known = Workpiece.afresh(this);
             workpieces = known;
+        }
+        return known;
+    }
+
+    List<Workpiece> toBeMarked() {
+        List<Workpiece> known = toBeMarked;
+        if (known == null) {
+            known = workpieces().stream().filter(Workpiece::takesMarks).toList();
+            toBeMarked = known;
         }
         return known;
     }
@@ -160,7 +170,7 @@ public final class Situation {
 
     /** A board as it lies, judged as the model answer judges it. */
     public Option judged(Placing placing) {
-        return workings.judged(placing);
+        return laid(placing).judged();
     }
 
     /** What straight-edge and winding sticks read on a surface that is to be the face side. */
@@ -183,19 +193,24 @@ public final class Situation {
 
     /** @param more what else matters */
     List<Finding> asItLies(Rule rule, Place.Lying lying, Object more, Supplier<List<Finding>> found) {
-        return workings.findings(rule, lying.placing(), more, found).stream()
-                .map(f -> f.at(lying.step()))
-                .toList();
+        List<Finding> kept = lying.laid().findings(rule, more, found);
+        List<Finding> now = new ArrayList<>(kept.size());
+        for (Finding f : kept) now.add(f.at(lying.step()));
+        return now;
     }
 
-    /** What a rule finds that follows from the scenario and these things alone. */
-    List<Finding> asFrom(Rule rule, Object these, Supplier<List<Finding>> found) {
-        return workings.findings(rule, these, found);
+    AsItIsMarked asItIsMarked(AsItIsMarked.Key key) {
+        return workings.asItIsMarked(key);
+    }
+
+    /** What follows from how a board lies. */
+    Laid laid(Placing placing) {
+        return workings.laid(placing);
     }
 
     /** Each knot of a board as it lies against each cut of its part. */
     public List<Nearness> near(Placing placing) {
-        return workings.near(placing);
+        return laid(placing).near();
     }
 
     /** The work of another hand that this seed makes. */

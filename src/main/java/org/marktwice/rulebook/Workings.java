@@ -2,17 +2,16 @@ package org.marktwice.rulebook;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
 import org.marktwice.advice.Options;
+import org.marktwice.bench.Kept;
 import org.marktwice.drawing.Part;
 import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Trim;
 import org.marktwice.drawing.Turn;
 import org.marktwice.fit.FitWorkings;
-import org.marktwice.fit.Kept;
 import org.marktwice.rulebook.TruenessLimits.Reading;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Board;
@@ -28,12 +27,11 @@ final class Workings {
     private final Kept<Pairing, Optional<Option>> best = new Kept<>();
     private final Kept<Pairing, List<Turn>> turns = new Kept<>();
     private final Kept<Pairing, Boolean> fits = new Kept<>();
-    private final Kept<Lie, Option> judged = new Kept<>();
-    private final Kept<Lie, List<Nearness>> near = new Kept<>();
+    private final Kept<Lie, Laid> laid = new Kept<>();
+    private final Kept<AsItIsMarked.Key, AsItIsMarked> marked = new Kept<>();
     private final Kept<Facing, Option> facing = new Kept<>();
     private final Kept<Integer, Faulty> faulty = new Kept<>();
     private final Kept<Surfaces, List<Reading>> readings = new Kept<>();
-    private final Kept<About, List<Finding>> findings = new Kept<>();
     private @Nullable ModelAnswer model;
 
     private record Facing(String board, String part, Turn turn) {}
@@ -52,9 +50,6 @@ final class Workings {
 
     private record Surfaces(
             String board, Surface on, @Nullable Surface side) {}
-
-    /** What a rule finds, and what that follows from. */
-    private record About(String rule, Object of) {}
 
     Workings(Scenario scenario) {
         this.scenario = scenario;
@@ -92,26 +87,16 @@ final class Workings {
                 () -> Options.unfit(scenario, board, part).isEmpty());
     }
 
-    Option judged(Placing placing) {
-        return judged.of(Lie.of(placing), () -> Options.judge(scenario, placing));
+    Laid laid(Placing placing) {
+        return laid.of(Lie.of(placing), () -> new Laid(scenario, placing));
+    }
+
+    AsItIsMarked asItIsMarked(AsItIsMarked.Key key) {
+        return marked.of(key, AsItIsMarked::new);
     }
 
     Faulty faulty(int seed) {
         return faulty.of(seed, () -> Faulty.of(scenario, seed));
-    }
-
-    /**
-     * What a rule finds that follows from the scenario and a few more things alone.
-     *
-     * @param of these things
-     */
-    List<Finding> findings(Rule rule, Object of, Supplier<List<Finding>> found) {
-        return findings.of(new About(rule.id(), of), found);
-    }
-
-    /** The same where these things are how a board lies. @param more what else it follows from */
-    List<Finding> findings(Rule rule, Placing lies, Object more, Supplier<List<Finding>> found) {
-        return findings(rule, List.of(Lie.of(lies), more), found);
     }
 
     /** What straight-edge and winding sticks read on a surface that is to be the face side. */
@@ -126,10 +111,5 @@ final class Workings {
     List<Reading> readings(Board board, Surface edge, Surface side) {
         return readings.of(
                 new Surfaces(board.id(), edge, side), () -> TruenessLimits.DEFAULT.ofEdge(board, edge, side));
-    }
-
-    List<Nearness> near(Placing placing) {
-        return near.of(
-                Lie.of(placing), () -> Nearness.all(placing, scenario.practice().knotMargin()));
     }
 }

@@ -1,8 +1,9 @@
 package org.marktwice.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.Option;
 import org.marktwice.bench.BoardState;
@@ -22,11 +23,31 @@ import org.marktwice.timber.SurfacePoint;
  * <p>Where the scenario asks for names these are the boards that carry a part's name and are not set aside: a board left
  * on the rack is not faulted for having no marks. Where it doesn't, every board that is not set aside is to be set out;
  * it is for the part it is named as, or, where the drawing has a single part, for that one.
- *
- * @param part null where nothing says which part it is for
  */
-record Workpiece(
-        Situation situation, BoardState state, @Nullable Part part) {
+final class Workpiece {
+    private final Situation situation;
+    private final BoardState state;
+    private final @Nullable Part part;
+    private final Optional<Mark> faceSide;
+    private final Optional<Mark> faceEdge;
+    private @Nullable Optional<Placing> placing;
+    private AsItIsMarked.@Nullable Ordered ordered;
+    private @Nullable AsItIsMarked known;
+
+    Workpiece(Situation situation, BoardState state, @Nullable Part part) {
+        this.situation = situation;
+        this.state = state;
+        this.part = part;
+        this.faceSide = first(state, Mark.Kind.FACE_SIDE);
+        this.faceEdge = first(state, Mark.Kind.FACE_EDGE);
+    }
+
+    private static Optional<Mark> first(BoardState state, Mark.Kind kind) {
+        for (Mark m : state.marks()) {
+            if (m.kind() == kind) return Optional.of(m);
+        }
+        return Optional.empty();
+    }
 
     static List<Workpiece> all(Situation situation) {
         return situation.workpieces();
@@ -35,16 +56,18 @@ record Workpiece(
     /** Computed anew; nearly every rule asks for them. */
     static List<Workpiece> afresh(Situation situation) {
         boolean byName = situation.asks(Stage.NAMES);
-        return situation.bench().boards().stream()
-                .filter(b -> b.setAside().isEmpty())
-                .map(b -> new Workpiece(situation, b, partOf(situation, b)))
-                .filter(w -> !byName || w.part != null)
-                .toList();
+        List<Workpiece> all = new ArrayList<>();
+        for (BoardState board : situation.bench().boards()) {
+            if (board.aside() != null) continue;
+            Part part = partOf(situation, board);
+            if (!byName || part != null) all.add(new Workpiece(situation, board, part));
+        }
+        return all;
     }
 
     /** The boards that take face marks: timber, for a part of timber that will not be rounded. */
     static List<Workpiece> toBeMarked(Situation situation) {
-        return all(situation).stream().filter(Workpiece::takesMarks).toList();
+        return situation.toBeMarked();
     }
 
     /**
@@ -60,9 +83,7 @@ record Workpiece(
         List<Part> parts = situation.scenario().drawing().parts();
         List<Part> missing;
         if (situation.asks(Stage.NAMES)) {
-            missing = parts.stream()
-                    .filter(p -> situation.bench().namedAs(p).isEmpty())
-                    .toList();
+            missing = parts.stream().filter(p -> !situation.bench().isNamed(p)).toList();
         } else {
             missing = parts.subList(Math.min(all(situation).size(), parts.size()), parts.size());
         }
@@ -73,15 +94,13 @@ record Workpiece(
     static boolean waits(Situation situation, Part part) {
         if (!situation.asks(Stage.NAMES)) return false;
         List<Part> parts = situation.scenario().drawing().parts();
-        long supplied = parts.stream()
-                .filter(p -> !situation.bench().namedAs(p).isEmpty())
-                .count();
-        return situation.bench().namedAs(part).isEmpty() && waitsForBetterRack(situation, (int) supplied);
+        long supplied = parts.stream().filter(situation.bench()::isNamed).count();
+        return !situation.bench().isNamed(part) && waitsForBetterRack(situation, (int) supplied);
     }
 
     /** The parts that no board is for yet and whose board will take face marks. */
     static List<Part> missingMarked(Situation situation) {
-        return missing(situation).stream().filter(Part::takesMarks).toList();
+        return situation.missing().stream().filter(Part::takesMarks).toList();
     }
 
     /** Whether every board was either named or set aside, and at least as many parts are supplied as can be supplied clear. */
@@ -98,6 +117,20 @@ record Workpiece(
         return named.orElse(null);
     }
 
+    Situation situation() {
+        return situation;
+    }
+
+    BoardState state() {
+        return state;
+    }
+
+    /** Null where nothing says which part it is for. */
+    @Nullable
+    Part part() {
+        return part;
+    }
+
     Board board() {
         return state.board();
     }
@@ -112,22 +145,36 @@ record Workpiece(
 
     /** The first face-side mark still on the board; a second one is another rule's business. */
     Optional<Mark> faceSide() {
-        return state.marks(Mark.Kind.FACE_SIDE).findFirst();
+        return faceSide;
     }
 
     /** The first face-edge mark still on the board. */
     Optional<Mark> faceEdge() {
-        return state.marks(Mark.Kind.FACE_EDGE).findFirst();
+        return faceEdge;
     }
 
     /** The step of the latest of the marks that count; null where there is none. */
     @Nullable
     Integer markedAt() {
-        return Stream.of(faceSide(), faceEdge())
-                .flatMap(Optional::stream)
-                .map(Mark::step)
-                .max(Integer::compare)
-                .orElse(null);
+        if (faceSide.isEmpty()) return faceEdge.map(Mark::step).orElse(null);
+        int side = faceSide.get().step();
+        return faceEdge.map(edge -> Math.max(side, edge.step())).orElse(side);
+    }
+
+    /**
+     * What a rule finds that follows from part, marks and turn alone, and from no step but in what order these came: most
+     * boards of a class are marked and turned in one of a few ways.
+     */
+    Finding asMarked(Rule rule, Function<Workpiece, Finding> by) {
+        AsItIsMarked.Ordered as = ordered;
+        AsItIsMarked findings = known;
+        if (as == null || findings == null) {
+            as = AsItIsMarked.Ordered.of(this);
+            findings = situation.asItIsMarked(as.key());
+            ordered = as;
+            known = findings;
+        }
+        return findings.finding(rule, this, as, by);
     }
 
     /** Where a mark stands: mid-length, at the arris that it points at. */
@@ -146,16 +193,34 @@ record Workpiece(
         Part as = part;
         boolean can = as != null
                 && situation.fits(board(), as)
-                && Turn.in(as, board().isSquare()).contains(turn);
+                && turn.isIn(as, board().isSquare());
         return can && as != null ? Optional.of(situation.best(board(), as, turn)) : Optional.empty();
     }
 
     /** How it lies in the job as turned and trimmed; empty until it is turned so that it lies in its part. */
     Optional<Placing> placing() {
+        Optional<Placing> found = placing;
+        if (found == null) {
+            found = placed();
+            placing = found;
+        }
+        return found;
+    }
+
+    /** It as it lies; a board that is too short, or would be trimmed short, lies nowhere. */
+    Optional<Place.Lying> lying() {
+        BoardState.Turned turned = state.turn();
+        if (turned == null) return Optional.empty();
+        return placing()
+                .filter(p -> p.off(Surface.END_1) >= 0 && p.off(Surface.END_2) >= 0)
+                .map(p -> new Place.Lying(state, situation.laid(p), turned.step()));
+    }
+
+    private Optional<Placing> placed() {
         Part as = part;
         if (as == null || state.named().isPresent()) return situation.bench().placing(state);
         return state.turned()
-                .filter(t -> Turn.in(as, board().isSquare()).contains(t.turn()))
+                .filter(t -> t.turn().isIn(as, board().isSquare()))
                 .map(t -> new Placing(situation.scenario().drawing(), as, board(), t.turn(), t.trimOrDefault()))
                 .filter(p -> p.surplus() >= p.trim().mm());
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Attempt;
+import org.marktwice.bench.CutAt;
+import org.marktwice.bench.Cutter;
 import org.marktwice.bench.Marker;
 import org.marktwice.timber.Surface;
 
@@ -41,6 +43,23 @@ class RewritingTest {
         assertThat(with.actions().get(5)).isEqualTo(new Action.Waste(4, "B", "housing", 4, 5));
         assertThat(with.actions().get(6)).isEqualTo(RUB_OUT);
         assertThat(with.actions()).extracting(Action::t).isSorted();
+    }
+
+    @Test
+    void aCutAndABevelKeepToTheirLines() {
+        Action cut = new Action.Cut(3, "B", 2, Cutter.SAW, CutAt.WASTE);
+        Action bevel = new Action.Bevel(
+                4, "B", Surface.FACE_1, Surface.EDGE_1, new Action.Datum.Step(2), 5, 45, Marker.PENCIL);
+        Attempt given = new Attempt("any", "", "P01", "2026-01-12T09:30:00Z", List.of(MARK_A, LINE_1, cut, bevel));
+
+        Attempt with = new Rewriting(given).after(a -> a == MARK_A, List.of(aside("C"))).attempt();
+        Attempt without = new Rewriting(given).without(a -> a == LINE_1).attempt();
+
+        assertThat(with.actions().get(3)).isEqualTo(new Action.Cut(3, "B", 3, Cutter.SAW, CutAt.WASTE));
+        assertThat(with.actions().get(4))
+                .isEqualTo(new Action.Bevel(
+                        4, "B", Surface.FACE_1, Surface.EDGE_1, new Action.Datum.Step(3), 5, 45, Marker.PENCIL));
+        assertThat(without.actions()).containsExactly(MARK_A);
     }
 
     @Test

@@ -1,0 +1,59 @@
+package org.marktwice.rulebook;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.advice.Option;
+import org.marktwice.advice.Options;
+import org.marktwice.bench.Kept;
+import org.marktwice.drawing.Placing;
+import org.marktwice.scenario.Scenario;
+
+/**
+ * What follows from how a board lies in the job, whatever else was done: learners lay a board in one of a few ways. Computed
+ * when first asked for and kept. Safe for several threads.
+ */
+final class Laid {
+    /** What a rule finds. @param more what else it follows from */
+    private record About(Rule rule, Object more) {}
+
+    private final Scenario scenario;
+    private final Placing placing;
+    private final Kept<About, List<Finding>> findings = new Kept<>();
+    private volatile @Nullable Option judged;
+    private volatile @Nullable List<Nearness> near;
+
+    Laid(Scenario scenario, Placing placing) {
+        this.scenario = scenario;
+        this.placing = placing;
+    }
+
+    Placing placing() {
+        return placing;
+    }
+
+    /** As the model answer judges it. */
+    Option judged() {
+        Option known = judged;
+        if (known == null) {
+            known = Options.judge(scenario, placing);
+            judged = known;
+        }
+        return known;
+    }
+
+    /** Each knot of the board against each cut of its part. */
+    List<Nearness> near() {
+        List<Nearness> known = near;
+        if (known == null) {
+            known = Nearness.all(placing, scenario.practice().knotMargin());
+            near = known;
+        }
+        return known;
+    }
+
+    /** @param more what else it follows from */
+    List<Finding> findings(Rule rule, Object more, Supplier<List<Finding>> found) {
+        return findings.of(new About(rule, more), found);
+    }
+}
