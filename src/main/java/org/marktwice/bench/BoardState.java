@@ -43,11 +43,10 @@ public record BoardState(
 
     /** How the line of a step was cut; empty while it isn't. */
     public Optional<Action.Cut> cut(int line) {
-        return struck.stream()
-                .map(Done::action)
-                .filter(a -> a instanceof Action.Cut cut && cut.step() == line)
-                .map(Action.Cut.class::cast)
-                .findFirst();
+        for (Done<? extends Action.OnBoard> done : struck) {
+            if (done.action() instanceof Action.Cut cut && cut.step() == line) return Optional.of(cut);
+        }
+        return Optional.empty();
     }
 
     public BoardState {
@@ -96,8 +95,13 @@ public record BoardState(
     }
 
     private Optional<Mark> only(Mark.Kind kind) {
-        List<Mark> found = marks(kind).toList();
-        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+        Mark found = null;
+        for (Mark m : marks) {
+            if (m.kind() != kind) continue;
+            if (found != null) return Optional.empty();
+            found = m;
+        }
+        return Optional.ofNullable(found);
     }
 
     /** Whether it carries this part's name and is not set aside. */

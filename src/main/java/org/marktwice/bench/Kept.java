@@ -32,8 +32,9 @@ public final class Kept<K, V> {
         V known = values.get(key);
         if (known != null) return known;
         V value = computed.get();
-        keep(key, value);
-        return value;
+        if (isFull()) return value;
+        V first = values.putIfAbsent(key, value);
+        return first == null ? value : first;
     }
 
     /** The value of this key; null where it isn't kept. */

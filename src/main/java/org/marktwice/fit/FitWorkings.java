@@ -15,7 +15,7 @@ import org.marktwice.drawing.Turn;
 public final class FitWorkings {
     private final Drawing drawing;
     private final Kept<String, List<Seat>> seats = new Kept<>();
-    private final Kept<Lie, List<CutSide>> sides = new Kept<>();
+    private final Kept<Lie, Wanted> wanted = new Kept<>();
 
     private record Lie(String board, String part, Turn turn, Trim trim) {}
 
@@ -28,9 +28,9 @@ public final class FitWorkings {
         return seats.of(joint.id(), () -> Seats.of(drawing, joint));
     }
 
-    /** What has to be marked on a board that lies in the job so. */
-    List<CutSide> sides(Placing lies) {
+    /** What the drawing wants of a board that lies in the job so. */
+    Wanted wanted(Placing lies) {
         Lie lie = new Lie(lies.board().id(), lies.part().id(), lies.turn(), lies.trim());
-        return sides.of(lie, () -> CutSides.of(lies));
+        return wanted.of(lie, () -> new Wanted(lies));
     }
 }

@@ -1,6 +1,5 @@
 package org.marktwice.fit;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,27 +63,33 @@ public record JointFit(
      * gap, since the part can be pushed to one side. Empty unless the joint can be put together.
      */
     public Optional<Gap> gap() {
-        return seats.stream()
-                .filter(s -> !s.hidden() && s.seat().kind() == Seat.Kind.TOUCHES)
-                .map(s -> new Gap(s, Math.max(0, s.wide()) + play(s)))
-                .max(Comparator.comparingDouble(Gap::mm));
+        Gap widest = null;
+        for (SeatFit s : seats) {
+            if (s.hidden() || s.seat().kind() != Seat.Kind.TOUCHES) continue;
+            double mm = Math.max(0, s.wide()) + play(s);
+            if (widest == null || mm > widest.mm()) widest = new Gap(s, mm);
+        }
+        return Optional.ofNullable(widest);
     }
 
     /** What the opposite side of the same part adds. */
     private double play(SeatFit seat) {
-        return seats.stream()
-                .filter(s -> s.seat().kind() == Seat.Kind.TOUCHES
-                        && !s.hidden()
-                        && s.seat().axis() == seat.seat().axis()
-                        && s.seat().inBelow() != seat.seat().inBelow())
-                .mapToDouble(s -> Math.max(0, s.tight()))
-                .min()
-                .orElse(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (SeatFit s : seats) {
+            boolean opposite = s.seat().kind() == Seat.Kind.TOUCHES
+                    && !s.hidden()
+                    && s.seat().axis() == seat.seat().axis()
+                    && s.seat().inBelow() != seat.seat().inBelow();
+            if (opposite) least = Math.min(least, Math.max(0, s.tight()));
+        }
+        return least == Double.POSITIVE_INFINITY ? 0 : least;
     }
 
     /** The deepest that wood would have to go into wood; 0 where nothing clashes. */
     public double clash() {
-        return Math.max(0, seats.stream().mapToDouble(s -> -s.tight()).max().orElse(0));
+        double deepest = 0;
+        for (SeatFit s : seats) deepest = Math.max(deepest, -s.tight());
+        return deepest;
     }
 
     /**

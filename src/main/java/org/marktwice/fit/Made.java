@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
+import org.marktwice.bench.Action;
+import org.marktwice.bench.BoardState.Done;
 import org.marktwice.drawing.Cut;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Part;
@@ -25,6 +27,7 @@ final class Made {
     private final Placing placing;
     private final Machined machined;
     private final Grown grown;
+    private final List<Action.Cut> cuts = new ArrayList<>();
 
     /** How many times as wide and as thick a board has become. */
     record Grown(double width, double thickness) {
@@ -36,6 +39,9 @@ final class Made {
         this.placing = out.placing();
         this.machined = new Machined(placing.board());
         this.grown = grown;
+        for (Done<? extends Action.OnBoard> done : out.state().struck()) {
+            if (done.action() instanceof Action.Cut cut) cuts.add(cut);
+        }
     }
 
     SetOut out() {
@@ -58,18 +64,17 @@ final class Made {
     Optional<Span> surface(Direction direction) {
         Box box = part().box();
         double at = direction.sign() > 0 ? box.max(direction.axis()) : box.min(direction.axis());
-        return surface(direction, box.with(direction.axis(), at, at));
+        return surface(direction, placing.toBoard(box.with(direction.axis(), at, at)));
     }
 
-    /** The same over a part of it, a flat box in the job's frame. */
-    Optional<Span> surface(Direction direction, Box over) {
+    /** The same over a part of it, a flat box in the board's frame. */
+    private Optional<Span> surface(Direction direction, Box flat) {
         Surface surface = placing.turn().looking(direction);
-        Box flat = placing.toBoard(over);
         if (surface.isEnd() && placing.off(surface) > FLAT) {
-            return out.marked().stream()
-                    .filter(m -> m.side().isEnd() && m.side().waste() == surface.sign())
-                    .findFirst()
-                    .flatMap(m -> side(m, flat));
+            for (SetOut.Marked m : out.marked()) {
+                if (m.side().isEnd() && m.side().waste() == surface.sign()) return side(m, flat);
+            }
+            return Optional.empty();
         }
         Span span = null;
         for (double x : new double[] {flat.min(0), flat.max(0)}) {
@@ -92,13 +97,11 @@ final class Made {
 
     /** The side of the joint's cut that lies in this seat; empty where the seat is the part's own surface. */
     Optional<SetOut.Marked> marked(Seat seat, boolean below) {
-        int axis = boardAxis(seat.axis());
-        double at = placing.toBoard(seat.flat().centre()).get(axis);
-        int outwards = placing.turn().along(axis).sign() * (below ? +1 : -1);
-        return out.marked(seat.joint().id()).stream()
-                .filter(m -> m.side().axis() == axis && Math.abs(m.side().at() - at) < FLAT)
-                .filter(m -> m.side().waste() == outwards || m.side().waste() == 0)
-                .findFirst();
+        Wanted.Bearing bearing = out.wanted().bearing(seat, below);
+        for (SetOut.Marked m : out.marked(seat.joint().id())) {
+            if (bearing.isAt(m.side())) return Optional.of(m);
+        }
+        return Optional.empty();
     }
 
     /**
@@ -108,31 +111,19 @@ final class Made {
      * @return empty where there is no line for it yet
      */
     Optional<Span> at(Seat seat, boolean below) {
-        Optional<Direction> own = own(seat, below);
-        if (own.isPresent()) return surface(own.get(), seat.flat());
+        Wanted.Bearing bearing = out.wanted().bearing(seat, below);
+        if (bearing.own().isPresent()) return surface(bearing.own().get(), bearing.flat());
         Optional<SetOut.Marked> marked = marked(seat, below);
-        if (marked.isPresent()) return side(marked.get(), placing.toBoard(seat.flat()));
+        if (marked.isPresent()) return side(marked.get(), bearing.flat());
         // shows nowhere: cut to a depth that is set on the tool
-        double at = grownJob(boardAxis(seat.axis()), seat);
+        double at = job(bearing.axis(), bearing.at());
         return Optional.of(Span.of(at, at));
-    }
-
-    /** The direction in which the part's own surface looks that bears here; empty where it is the side of a cut. */
-    Optional<Direction> own(Seat seat, boolean below) {
-        Box box = part().box();
-        double side = below ? box.max(seat.axis()) : box.min(seat.axis());
-        return seat.kind() == Seat.Kind.TOUCHES && Math.abs(side - seat.at()) < FLAT
-                ? Optional.of(Direction.on(seat.axis(), below ? +1 : -1))
-                : Optional.empty();
     }
 
     /** Whether the part bears in a cut whose side shows nowhere. */
     boolean isBlind(Seat seat, boolean below) {
-        return own(seat, below).isEmpty() && marked(seat, below).isEmpty();
-    }
-
-    private double grownJob(int axis, Seat seat) {
-        return job(axis, placing.toBoard(seat.flat().centre()).get(axis));
+        return out.wanted().bearing(seat, below).own().isEmpty()
+                && marked(seat, below).isEmpty();
     }
 
     /** Where the lines of a side run over a flat box, both in the board's frame. */
@@ -151,11 +142,13 @@ final class Made {
 
     /** How much of the wood that was to stay went with a cut that didn't keep to the waste side of these lines. */
     private double lost(List<TrueLine> lines) {
-        return lines.stream()
-                .flatMap(l -> out.state().cut(l.step()).stream())
-                .mapToDouble(c -> c.with().lost(c.side()))
-                .max()
-                .orElse(0);
+        double lost = 0;
+        for (Action.Cut cut : cuts) {
+            for (TrueLine line : lines) {
+                if (line.step() == cut.step()) lost = Math.max(lost, cut.with().lost(cut.side()));
+            }
+        }
+        return lost;
     }
 
     /**
@@ -213,7 +206,7 @@ final class Made {
     }
 
     private CutPart.Side side(String joint, Box box, int axis, double drawn, double by) {
-        int own = boardAxis(axis);
+        int own = Wanted.boardAxis(placing, axis);
         double at = placing.toBoard(new Vector3d(box.centre()).setComponent(axis, drawn))
                 .get(own);
         double centre = placing.toBoard(box.centre()).get(own);
@@ -256,13 +249,6 @@ final class Made {
     private double away(TrueLine line, Vector3dc p) {
         Surface on = line.on();
         return Math.abs(p.get(on.axis()) - (on.sign() > 0 ? board().size().along(on.axis()) : 0));
-    }
-
-    private int boardAxis(int jobAxis) {
-        for (int axis = 0; axis < 3; axis++) {
-            if (placing.turn().along(axis).axis() == jobAxis) return axis;
-        }
-        throw new IllegalStateException("every axis of the job has one of the board");
     }
 
     /** A board coordinate along the job axis that its board axis lies on, the board grown about its middle. */

@@ -3,13 +3,12 @@ package org.marktwice.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.BoardState;
@@ -59,47 +58,54 @@ public final class SetOut {
 
     private final Placing placing;
     private final BoardState state;
+    private final TrueLines struck;
     private final List<TrueLine> lines;
+    private final Wanted wanted;
     private final List<CutSide> sides;
     private final List<Marked> marked;
+    private final Map<String, List<Marked>> byJoint = new HashMap<>();
+    /** Whether shading told more than what is nearest. */
+    private final boolean byShading;
 
-    private SetOut(Placing placing, BoardState state, List<TrueLine> lines, List<CutSide> sides, boolean byWaste) {
+    private SetOut(Placing placing, BoardState state, TrueLines struck, Wanted wanted, boolean byWaste) {
         this.placing = placing;
         this.state = state;
-        this.lines = lines;
-        this.sides = sides;
+        this.struck = struck;
+        this.lines = struck.all();
+        this.wanted = wanted;
+        this.sides = wanted.sides();
         @Nullable TrueLine[] chosen = new TrueLine[sides.size()];
-        boolean[] byShading = new boolean[sides.size()];
-        if (byWaste) {
-            @Nullable TrueLine[] near = new TrueLine[sides.size()];
-            nearest(near);
-            for (int i = 0; i < chosen.length; i++) {
-                if (!isClear(sides.get(i), near))
-                    chosen[i] = named(sides.get(i)).orElse(null);
-                byShading[i] = chosen[i] != null;
-            }
+        @Nullable TrueLine[] near = nearest(chosen);
+        boolean shaded = false;
+        for (int i = 0; byWaste && i < chosen.length; i++) {
+            if (!isClear(i, near)) chosen[i] = named(i).orElse(null);
+            shaded |= chosen[i] != null;
         }
-        nearest(chosen);
+        this.byShading = shaded;
+        if (shaded) near = nearest(chosen);
         List<Marked> all = new ArrayList<>(sides.size());
         for (int i = 0; i < chosen.length; i++) {
             CutSide side = sides.get(i);
-            TrueLine line = chosen[i];
-            all.add(marked(side, line == null || byShading[i] ? line : firstStruck(side, line)));
+            TrueLine line = near[i];
+            all.add(marked(side, line == null || chosen[i] != null ? line : firstStruck(side, line)));
         }
         this.marked = List.copyOf(all);
+        for (String joint : wanted.joints()) {
+            byJoint.put(joint, marked.stream().filter(m -> m.isFor(joint)).toList());
+        }
     }
 
     public static SetOut of(Placing placing, BoardState state, TrueLines lines) {
-        return new SetOut(placing, state, lines.all(), CutSides.of(placing), true);
+        return new SetOut(placing, state, lines, new Wanted(placing), true);
     }
 
     public static SetOut of(Placing placing, BoardState state, TrueLines lines, FitWorkings workings) {
-        return new SetOut(placing, state, lines.all(), workings.sides(placing), true);
+        return new SetOut(placing, state, lines, workings.wanted(placing), true);
     }
 
     /** With each side's nearest line, whatever was shaded. */
     public SetOut nearest() {
-        return new SetOut(placing, state, lines, sides, false);
+        return byShading ? new SetOut(placing, state, struck, wanted, false) : this;
     }
 
     public Placing placing() {
@@ -108,6 +114,16 @@ public final class SetOut {
 
     public BoardState state() {
         return state;
+    }
+
+    /** What the drawing wants of the board. */
+    Wanted wanted() {
+        return wanted;
+    }
+
+    /** Where lines land on the board. */
+    public TrueLines struck() {
+        return struck;
     }
 
     /** All lines on the board. */
@@ -120,13 +136,14 @@ public final class SetOut {
         return marked;
     }
 
+    /** The joints for which something has to be marked, in the drawing's order. */
+    public List<String> joints() {
+        return wanted.joints();
+    }
+
     /** The sides of one joint's cut. */
     public List<Marked> marked(String joint) {
-        List<Marked> own = new ArrayList<>();
-        for (Marked m : marked) {
-            if (m.isFor(joint)) own.add(m);
-        }
-        return own;
+        return byJoint.getOrDefault(joint, List.of());
     }
 
     /** Whether every side of a joint's cut has its line. */
@@ -147,21 +164,31 @@ public final class SetOut {
 
     /** Whether a joint's waste was shaded between lines on a surface on which its cut doesn't come out. */
     public boolean isShadedElsewhere(String joint) {
-        List<Marked> sides = marked(joint);
-        return wastes(joint).stream()
-                .flatMap(w -> Stream.of(w.action().between(), w.action().and()))
-                .flatMap(step -> lines.stream().filter(l -> l.step() == step))
-                .anyMatch(l -> sides.stream().anyMatch(m -> isAt(m, l))
-                        && sides.stream()
-                                .filter(m -> isAt(m, l))
-                                .noneMatch(m -> m.side().shows().contains(l.on())));
+        for (Done<Action.Waste> waste : wastes(joint)) {
+            for (TrueLine l : lines) {
+                boolean shaded = l.step() == waste.action().between()
+                        || l.step() == waste.action().and();
+                if (shaded && isElsewhere(joint, l)) return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isElsewhere(String joint, TrueLine line) {
+        boolean there = false;
+        for (Marked m : marked(joint)) {
+            if (!isAt(m, line)) continue;
+            if (m.side().shows().contains(line.on())) return false;
+            there = true;
+        }
+        return there;
     }
 
     private static boolean isAt(Marked marked, TrueLine line) {
+        TrueLine own = marked.line();
         return marked.side().axis() == line.axis()
-                && marked.struck()
-                        .filter(own -> Math.abs(own.middle() - line.middle()) <= ROUND)
-                        .isPresent();
+                && own != null
+                && Math.abs(own.middle() - line.middle()) <= ROUND;
     }
 
     /** Lines that are for no side of any cut. */
@@ -175,9 +202,9 @@ public final class SetOut {
      * Whether the sides of the same joint along the same axis all have a line near them, in their own order; then shading
      * says nothing more.
      */
-    private boolean isClear(CutSide side, @Nullable TrueLine[] near) {
+    private boolean isClear(int side, @Nullable TrueLine[] near) {
         double last = Double.NEGATIVE_INFINITY;
-        for (CutSide like : like(side)) {
+        for (CutSide like : wanted.like(side)) {
             TrueLine line = near[sides.indexOf(like)];
             if (line == null || line.middle() < last) return false;
             last = line.middle();
@@ -185,18 +212,9 @@ public final class SetOut {
         return true;
     }
 
-    /** The sides of the same joint along the same axis, from low to high. */
-    private List<CutSide> like(CutSide side) {
-        List<CutSide> like = new ArrayList<>();
-        for (CutSide s : sides) {
-            if (s.axis() == side.axis() && Objects.equals(side.joint(), s.joint())) like.add(s);
-        }
-        like.sort(Comparator.comparingDouble(CutSide::at));
-        return like;
-    }
-
     /** The line that the joint's waste was shaded to at this side. */
-    private Optional<TrueLine> named(CutSide side) {
+    private Optional<TrueLine> named(int of) {
+        CutSide side = sides.get(of);
         if (side.joint() == null) return Optional.empty();
         Set<Integer> steps = new HashSet<>();
         for (Done<Action.Waste> waste : wastes(side.joint())) {
@@ -207,7 +225,7 @@ public final class SetOut {
                 .filter(l -> steps.contains(l.step()) && l.axis() == side.axis())
                 .sorted(Comparator.comparingDouble(TrueLine::middle))
                 .toList();
-        List<CutSide> like = like(side);
+        List<CutSide> like = wanted.like(of);
         // both lines of a cut that lies between two: in their order, wherever they are
         if (like.size() == named.size()) return Optional.of(named.get(like.indexOf(side)));
         if (like.size() > 1) return Optional.empty();
@@ -218,9 +236,11 @@ public final class SetOut {
     /**
      * Each side that has no line yet takes the nearest one that no other side of its joint has, the nearest pair first.
      *
-     * @param chosen the line of each side; null where there is none
+     * @param given the line of each side; null where there is none
+     * @return the same with those that were taken
      */
-    private void nearest(@Nullable TrueLine[] chosen) {
+    private @Nullable TrueLine[] nearest(@Nullable TrueLine[] given) {
+        @Nullable TrueLine[] chosen = given.clone();
         record Pair(int side, TrueLine line, double apart) {}
         List<Pair> pairs = new ArrayList<>();
         for (int i = 0; i < chosen.length; i++) {
@@ -238,6 +258,7 @@ public final class SetOut {
             boolean free = chosen[pair.side()] == null && !taken(sides.get(pair.side()), pair.line(), chosen);
             if (free) chosen[pair.side()] = pair.line();
         }
+        return chosen;
     }
 
     /** Of one line squared round, the one that the others were carried on from. */

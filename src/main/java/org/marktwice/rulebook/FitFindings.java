@@ -1,13 +1,14 @@
 package org.marktwice.rulebook;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Placing;
 import org.marktwice.fit.JointFit;
 import org.marktwice.fit.JointFit.SeatFit;
 import org.marktwice.fit.JointFit.Share;
+import org.marktwice.fit.SetOut;
 import org.marktwice.fit.TrueLine;
 import org.marktwice.rulebook.Finding.Subject;
 import org.marktwice.timber.Board;
@@ -27,11 +28,11 @@ final class FitFindings {
         boolean takes = out == fit.takes();
         String part = takes ? fit.joint().takes() : fit.joint().in();
         Found found = Found.by(rule, new Subject(out.board(), part, fit.joint().id()));
-        situation.dryFit().setOut(part).stream()
-                .flatMap(
-                        o -> o.marked().stream().filter(m -> m.isFor(fit.joint().id())))
-                .flatMap(m -> m.struck().stream())
-                .forEach(l -> found.showing(l.on()).showing(SetBoard.middle(board(situation, out), l)));
+        Board board = board(situation, out);
+        for (SetOut.Marked m : marked(situation, part, fit)) {
+            TrueLine l = m.line();
+            if (l != null) found.showing(l.on()).showing(SetBoard.middle(board, l));
+        }
         if (fit.seats().isEmpty()) return found;
         return found.showing(shown(situation, fit, part));
     }
@@ -77,21 +78,26 @@ final class FitFindings {
 
     /** The last line struck for the joint; null where there is none. */
     static @Nullable Integer decidedBy(Situation situation, JointFit fit) {
-        return Stream.of(fit.joint().in(), fit.joint().takes())
-                .flatMap(part -> situation.dryFit().setOut(part).stream())
-                .flatMap(out -> out.marked(fit.joint().id()).stream())
-                .flatMap(m -> m.round().stream())
-                .map(TrueLine::step)
-                .max(Integer::compare)
-                .orElse(null);
+        int last = 0;
+        for (String part : List.of(fit.joint().in(), fit.joint().takes())) {
+            for (SetOut.Marked m : marked(situation, part, fit)) last = Math.max(last, SetBoard.latest(m.round()));
+        }
+        return last == 0 ? null : (Integer) last;
+    }
+
+    /** The sides of a joint's cut on the board of one of its parts. */
+    private static List<SetOut.Marked> marked(Situation situation, String part, JointFit fit) {
+        return situation
+                .dryFit()
+                .setOut(part)
+                .map(out -> out.marked(fit.joint().id()))
+                .orElse(List.of());
     }
 
     /** The last line struck for anything; null where there is none. */
     static @Nullable Integer lastLine(Situation situation) {
-        return situation.setOut().stream()
-                .map(SetBoard::lastLine)
-                .max(Integer::compare)
-                .filter(step -> step > 0)
-                .orElse(null);
+        int last = 0;
+        for (SetBoard board : situation.setOut()) last = Math.max(last, board.lastLine());
+        return last == 0 ? null : (Integer) last;
     }
 }

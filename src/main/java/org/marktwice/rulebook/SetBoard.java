@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Action.Datum;
 import org.marktwice.bench.Mark;
@@ -20,10 +19,26 @@ import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 
 /** A board that lies in the job, with what has been set out on it. */
-record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
+final class SetBoard {
 
     /** Lines no farther from each other than this are one line squared round, or struck twice; millimetres. */
     private static final double BESIDE = 1.5;
+
+    private final Situation situation;
+    private final Place.Lying lying;
+    private final SetOut out;
+    private final Set<Surface> references;
+    private final List<Squared> squared = new ArrayList<>();
+
+    SetBoard(Situation situation, Place.Lying lying, SetOut out) {
+        this.situation = situation;
+        this.lying = lying;
+        this.out = out;
+        this.references = bearing();
+        for (TrueLine line : out.lines()) {
+            if (action(line) instanceof Action.Line a) squared.add(new Squared(line, a));
+        }
+    }
 
     /** The boards on which something has to be marked, in the order of the drawing's parts. */
     static List<SetBoard> all(Situation situation) {
@@ -43,6 +58,18 @@ record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
             if (cut && place.isOpen()) findings.add(place.open(rule, open));
         }
         return findings;
+    }
+
+    Situation situation() {
+        return situation;
+    }
+
+    Place.Lying lying() {
+        return lying;
+    }
+
+    SetOut out() {
+        return out;
     }
 
     String id() {
@@ -71,10 +98,7 @@ record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
 
     /** The joints for which something has to be marked here, in the drawing's order. */
     List<String> joints() {
-        return out.marked().stream()
-                .flatMap(m -> Stream.ofNullable(m.side().joint()))
-                .distinct()
-                .toList();
+        return out.joints();
     }
 
     /**
@@ -82,9 +106,13 @@ record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
      * drawing wants the marks; every one of what takes no marks.
      */
     Set<Surface> references() {
+        return references;
+    }
+
+    private Set<Surface> bearing() {
         if (board().isSheet() || !part().takesMarks()) return EnumSet.allOf(Surface.class);
         Set<Surface> all = EnumSet.noneOf(Surface.class);
-        lying.state().marks().stream().map(Mark::on).forEach(all::add);
+        for (Mark mark : lying.state().marks()) all.add(mark.on());
         if (!all.isEmpty()) return all;
         part().faceSide().forEach(d -> all.add(placing().turn().looking(d)));
         part().faceEdge().forEach(d -> all.add(placing().turn().looking(d)));
@@ -93,7 +121,10 @@ record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
 
     /** A reference surface on which a tool can bear that marks this surface. */
     Optional<Surface> reference(Surface on) {
-        return references().stream().filter(on::adjoins).findFirst();
+        for (Surface s : references) {
+            if (on.adjoins(s)) return Optional.of(s);
+        }
+        return Optional.empty();
     }
 
     /** The action that struck a line. */
@@ -103,19 +134,18 @@ record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
 
     /** The lines squared across, oldest first. */
     List<Squared> squared() {
-        return out.lines().stream()
-                .filter(l -> action(l) instanceof Action.Line)
-                .map(l -> new Squared(l, (Action.Line) action(l)))
-                .toList();
+        return squared;
     }
 
     /** The steps of all lines at the place of a side's own, on any surface. */
     List<Integer> struckFor(Marked marked) {
-        return marked.struck().stream()
-                .flatMap(own -> out.lines().stream()
-                        .filter(l -> l.axis() == own.axis() && Math.abs(l.middle() - own.middle()) <= BESIDE))
-                .map(TrueLine::step)
-                .toList();
+        TrueLine own = marked.line();
+        if (own == null) return List.of();
+        List<Integer> steps = new ArrayList<>();
+        for (TrueLine l : out.lines()) {
+            if (l.axis() == own.axis() && Math.abs(l.middle() - own.middle()) <= BESIDE) steps.add(l.step());
+        }
+        return steps;
     }
 
     /** A line with the action that struck it. */
@@ -148,11 +178,13 @@ record SetBoard(Situation situation, Place.Lying lying, SetOut out) {
 
     /** The last step that left a line on the board; 0 where there is none. */
     int lastLine() {
-        return out.lines().stream().mapToInt(TrueLine::step).max().orElse(0);
+        return latest(out.lines());
     }
 
     /** The latest of these lines' steps. */
     static int latest(List<TrueLine> lines) {
-        return lines.stream().mapToInt(TrueLine::step).max().orElse(0);
+        int latest = 0;
+        for (TrueLine line : lines) latest = Math.max(latest, line.step());
+        return latest;
     }
 }

@@ -88,7 +88,7 @@ final class StockOnReference implements Rule {
     /** The line with what it is out for the surface that the tool bore on; empty where that was right. */
     private static Optional<Astray> astray(SetBoard board, TrueLine line) {
         if (board.references().contains(line.reference())) return Optional.empty();
-        TrueLines lines = TrueLines.of(board.situation().bench(), board.lying().state());
+        TrueLines lines = board.out().struck();
         Action.OnBoard action = board.action(line);
         Surface better = board.reference(line.on()).orElse(line.reference().opposite());
         if (action instanceof Action.Line l) {
