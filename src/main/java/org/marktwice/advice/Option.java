@@ -1,5 +1,6 @@
 package org.marktwice.advice;
 
+import java.util.List;
 import java.util.Optional;
 import org.marktwice.drawing.Placing;
 
@@ -17,6 +18,18 @@ public record Option(Placing placing, boolean clear, double clearance, Optional<
 
     /** @param clearance uncapped, millimetres; @param margin what that knot should keep */
     public record Nearest(String knot, String joint, double clearance, double margin) {}
+
+    /** @param all each knot's distance from each cut, by knot and then by cut */
+    public static Option of(Placing placing, List<Nearest> all) {
+        boolean clear = true;
+        Nearest nearest = null;
+        for (Nearest one : all) {
+            if (one.clearance() < one.margin()) clear = false;
+            if (nearest == null || one.clearance() < nearest.clearance()) nearest = one;
+        }
+        double clearance = nearest == null ? CAP : Math.min(CAP, nearest.clearance());
+        return new Option(placing, clear, clearance, Optional.ofNullable(nearest));
+    }
 
     /** Whether this one is better: clear before not clear, then the greater clearance. */
     public boolean betterThan(Option other) {

@@ -103,25 +103,16 @@ public final class Options {
     /** A placing judged. */
     public static Option judge(Scenario scenario, Placing placing) {
         KnotMargin margin = scenario.practice().knotMargin();
-        boolean clear = true;
-        Nearest nearest = null;
+        List<Cut> cuts = placing.cuts();
+        List<Nearest> all = new ArrayList<>();
         for (KnotBody body : placing.board().bodies()) {
             if (body.isEmpty()) continue;
-            double keep = margin.of(body.knot());
-            for (Cut cut : placing.cuts()) {
+            for (Cut cut : cuts) {
                 double clearance = clearance(body, cut, Double.POSITIVE_INFINITY);
-                if (clearance < keep) clear = false;
-                if (nearest == null || clearance < nearest.clearance()) {
-                    nearest = new Nearest(body.knot().id(), cut.joint(), clearance, keep);
-                }
+                all.add(new Nearest(body.knot().id(), cut.joint(), clearance, margin.of(body.knot())));
             }
         }
-        return option(placing, clear, nearest);
-    }
-
-    private static Option option(Placing placing, boolean clear, @Nullable Nearest nearest) {
-        double clearance = nearest == null ? Option.CAP : Math.min(Option.CAP, nearest.clearance());
-        return new Option(placing, clear, clearance, Optional.ofNullable(nearest));
+        return Option.of(placing, all);
     }
 
     private static double clearance(KnotBody body, Cut cut, double cap) {
@@ -155,8 +146,8 @@ public final class Options {
         Sifted best = null;
         for (double off : trims(board.size().length() - part.size().length())) {
             Placing placing = new Placing(scenario.drawing(), part, board, turn, new Trim(Surface.END_1, off));
-            Sifted found = sift(scenario.practice().knotMargin(), placing);
-            if (best == null || found.betterThan(best)) best = found;
+            Sifted better = sift(scenario.practice().knotMargin(), placing, best);
+            if (better != null) best = better;
         }
         return Objects.requireNonNull(best);
     }
@@ -177,19 +168,25 @@ public final class Options {
         }
     }
 
-    /** As {@link #judge}, but without following any distance beyond what can still matter. */
-    private static Sifted sift(KnotMargin margin, Placing placing) {
+    /**
+     * As {@link #judge}, but without following any distance beyond what can still matter.
+     *
+     * @param than null where anything is better
+     * @return null where it is no better than that
+     */
+    private static @Nullable Sifted sift(KnotMargin margin, Placing placing, @Nullable Sifted than) {
         List<Cut> cuts = placing.cuts();
-        boolean clear = true;
-        double least = Option.CAP;
+        Sifted left = new Sifted(placing, true, Option.CAP);
         for (KnotBody body : placing.board().bodies()) {
             double keep = margin.of(body.knot());
             for (Cut cut : cuts) {
-                double clearance = clearance(body, cut, Math.max(least, keep));
-                if (clearance < keep) clear = false;
-                least = Math.min(least, clearance);
+                double clearance = clearance(body, cut, Math.max(left.clearance, keep));
+                if (clearance >= keep && clearance >= left.clearance) continue;
+                left = new Sifted(
+                        placing, left.clear && clearance >= keep, Math.min(left.clearance, clearance));
+                if (than != null && !left.betterThan(than)) return null;
             }
         }
-        return new Sifted(placing, clear, least);
+        return than == null || left.betterThan(than) ? left : null;
     }
 }

@@ -44,9 +44,14 @@ final class BestSet implements Rule {
         List<Place> places = Place.all(situation);
         Optional<Place> waits = places.stream().filter(Place::isOpen).findFirst();
         if (waits.isPresent()) return List.of(open(waits.get(), places));
-        ModelAnswer chosen = new ModelAnswer(chosen(situation, places));
+        List<Laid> chosen = chosen(situation, places);
+        return situation.asTheyLie(this, chosen, () -> List.of(finding(chosen, model)));
+    }
+
+    private Finding finding(List<Laid> laid, ModelAnswer model) {
+        ModelAnswer chosen = new ModelAnswer(laid.stream().map(Laid::judged).toList());
         boolean refusedRightly = chosen.supplied() < model.supplied() && chosen.clear() == chosen.supplied();
-        return List.of(finding(chosen, refusedRightly ? clearOnly(model) : model));
+        return finding(chosen, refusedRightly ? clearOnly(model) : model);
     }
 
     private Finding open(Place waits, List<Place> places) {
@@ -61,14 +66,13 @@ final class BestSet implements Rule {
     }
 
     /** What the learner laid in the parts, where it fits there. */
-    private static List<Option> chosen(Situation situation, List<Place> places) {
-        List<Option> chosen = new ArrayList<>();
+    private static List<Laid> chosen(Situation situation, List<Place> places) {
+        List<Laid> chosen = new ArrayList<>();
         for (Place place : places) {
             place.lying().stream()
-                    .map(Place.Lying::placing)
-                    .filter(p -> situation.fits(p.board(), p.part()))
+                    .map(Place.Lying::laid)
+                    .filter(l -> situation.fits(l.placing().board(), l.placing().part()))
                     .findFirst()
-                    .map(situation::judged)
                     .ifPresent(chosen::add);
         }
         return chosen;

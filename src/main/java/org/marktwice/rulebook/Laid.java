@@ -1,13 +1,16 @@
 package org.marktwice.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.Option;
+import org.marktwice.advice.Option.Nearest;
 import org.marktwice.advice.Options;
 import org.marktwice.bench.Kept;
 import org.marktwice.drawing.Placing;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.timber.Knot;
 
 /**
  * What follows from how a board lies in the job, whatever else was done: learners lay a board in one of a few ways. Computed
@@ -36,10 +39,23 @@ final class Laid {
     Option judged() {
         Option known = judged;
         if (known == null) {
-            known = Options.judge(scenario, placing);
+            known = Option.of(placing, byKnot());
             judged = known;
         }
         return known;
+    }
+
+    /** What {@link Options#judge} would compute once more. */
+    private List<Nearest> byKnot() {
+        List<Nearest> all = new ArrayList<>();
+        for (Knot knot : placing.board().knots()) {
+            for (Nearness n : near()) {
+                if (n.knot().id().equals(knot.id())) {
+                    all.add(new Nearest(knot.id(), n.cut().joint(), n.clearance(), n.margin()));
+                }
+            }
+        }
+        return all;
     }
 
     /** Each knot of the board against each cut of its part. */

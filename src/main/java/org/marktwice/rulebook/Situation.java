@@ -199,6 +199,11 @@ public final class Situation {
         return now;
     }
 
+    /** What a rule finds that follows from how these boards lie alone. */
+    List<Finding> asTheyLie(Rule rule, List<Laid> boards, Supplier<List<Finding>> found) {
+        return workings.findings(rule, boards, found);
+    }
+
     AsItIsMarked asItIsMarked(AsItIsMarked.Key key) {
         return workings.asItIsMarked(key);
     }

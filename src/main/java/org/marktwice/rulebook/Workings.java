@@ -2,6 +2,7 @@ package org.marktwice.rulebook;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.ModelAnswer;
 import org.marktwice.advice.Option;
@@ -28,6 +29,7 @@ final class Workings {
     private final Kept<Pairing, List<Turn>> turns = new Kept<>();
     private final Kept<Pairing, Boolean> fits = new Kept<>();
     private final Kept<Lie, Laid> laid = new Kept<>();
+    private final Kept<Together, List<Finding>> findings = new Kept<>();
     private final Kept<AsItIsMarked.Key, AsItIsMarked> marked = new Kept<>();
     private final Kept<Facing, Option> facing = new Kept<>();
     private final Kept<Integer, Faulty> faulty = new Kept<>();
@@ -47,6 +49,9 @@ final class Workings {
             return new Lie(p.board().id(), p.part().id(), p.turn(), p.trim());
         }
     }
+
+    /** What a rule finds about boards that lie so. */
+    private record Together(Rule rule, List<Laid> boards) {}
 
     private record Surfaces(
             String board, Surface on, @Nullable Surface side) {}
@@ -89,6 +94,10 @@ final class Workings {
 
     Laid laid(Placing placing) {
         return laid.of(Lie.of(placing), () -> new Laid(scenario, placing));
+    }
+
+    List<Finding> findings(Rule rule, List<Laid> boards, Supplier<List<Finding>> found) {
+        return findings.of(new Together(rule, boards), found);
     }
 
     AsItIsMarked asItIsMarked(AsItIsMarked.Key key) {
