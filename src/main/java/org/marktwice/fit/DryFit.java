@@ -36,6 +36,7 @@ public final class DryFit {
     private final List<JointFit> joints;
     private final Making making;
     private final FitWorkings workings;
+    private final boolean whole;
 
     /**
      * How the lines were struck, and what the wood has done since.
@@ -112,6 +113,9 @@ public final class DryFit {
         for (String part : made.keySet()) moved.put(part, new Vector3d());
         for (int axis = 0; axis < 3; axis++) settle(axis, joined);
         this.joints = joined.stream().map(this::fit).toList();
+        this.whole = made.size() == drawing.parts().size()
+                && joints.stream().allMatch(j -> j.state() == JointFit.State.TOGETHER)
+                && made.values().stream().allMatch(DryFit::isCutToLength);
     }
 
     /** As an exact hand with true tools struck the lines. */
@@ -203,8 +207,12 @@ public final class DryFit {
                 .mapToDouble(SetOut.Marked::off)
                 .average()
                 .orElse(0);
-        int missing = (int) sides.stream().filter(m -> m.line() == null).count();
-        int misplaced = (int) sides.stream().filter(m -> !m.onItsSurface()).count();
+        int missing = 0;
+        int misplaced = 0;
+        for (SetOut.Marked m : sides) {
+            if (m.line() == null) missing++;
+            if (!m.onItsSurface()) misplaced++;
+        }
         boolean elsewhere = made.out().isShadedElsewhere(joint.id());
         return new JointFit.Share(made.board().id(), off, missing, elsewhere ? Math.max(1, misplaced) : misplaced);
     }
@@ -329,13 +337,14 @@ public final class DryFit {
 
     /** Whether every part has its board, cut to length, and every joint can be put together. */
     public boolean isWhole() {
-        return made.size() == drawing.parts().size()
-                && joints.stream().allMatch(j -> j.state() == JointFit.State.TOGETHER)
-                && made.values().stream().allMatch(DryFit::isCutToLength);
+        return whole;
     }
 
     private static boolean isCutToLength(Made made) {
-        return made.out().marked().stream().noneMatch(m -> m.side().isEnd() && m.line() == null);
+        for (SetOut.Marked m : made.out().marked()) {
+            if (m.side().isEnd() && m.line() == null) return false;
+        }
+        return true;
     }
 
     /** The three overall sizes. */

@@ -14,6 +14,7 @@ import org.marktwice.drawing.Turn;
  */
 public final class FitWorkings {
     private final Drawing drawing;
+    private final boolean rectangles;
     private final Kept<String, List<Seat>> seats = new Kept<>();
     private final Kept<Lie, Wanted> wanted = new Kept<>();
 
@@ -21,6 +22,12 @@ public final class FitWorkings {
 
     public FitWorkings(Drawing drawing) {
         this.drawing = drawing;
+        this.rectangles = Rectangle.has(drawing);
+    }
+
+    /** Whether the drawing has any rectangle whose diagonals can be compared. */
+    public boolean hasRectangles() {
+        return rectangles;
     }
 
     /** Where a joint's two parts bear on each other. */

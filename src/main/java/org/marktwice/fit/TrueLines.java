@@ -1,9 +1,12 @@
 package org.marktwice.fit;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.BoardState;
@@ -40,10 +43,13 @@ public final class TrueLines {
         this.machined = new Machined(board);
         this.hand = hand;
         this.tools = tools;
-        state.struck().forEach(done -> own.put(done.step(), done.action()));
-        this.standing = state.struck().stream()
-                .flatMap(done -> line(done.step()).stream())
-                .toList();
+        for (BoardState.Done<? extends Action.OnBoard> done : state.struck()) own.put(done.step(), done.action());
+        List<TrueLine> all = new ArrayList<>();
+        for (BoardState.Done<? extends Action.OnBoard> done : state.struck()) {
+            TrueLine line = line(done.step());
+            if (line != null) all.add(line);
+        }
+        this.standing = all;
     }
 
     /** The lines of a board as an exact hand struck them with true tools. */
@@ -57,7 +63,7 @@ public final class TrueLines {
 
     /** The lines that are still on the board, oldest first. */
     public List<TrueLine> all() {
-        return standing;
+        return Collections.unmodifiableList(standing);
     }
 
     /** The line of this step, if it is still on the board. */
@@ -81,13 +87,11 @@ public final class TrueLines {
     }
 
     /** The line of a step, whether or not it has been rubbed out since: others may have been measured from it. */
-    private Optional<TrueLine> line(int step) {
+    private @Nullable TrueLine line(int step) {
         Action action = action(step);
-        if (action instanceof Action.Line line)
-            return Optional.of(placed(step, line).line());
-        if (action instanceof Action.Gauge gauge) return Optional.of(gauged(step, gauge));
-        if (action instanceof Action.Bevel bevel) return Optional.of(bevelled(step, bevel));
-        return Optional.empty();
+        if (action instanceof Action.Line line) return placed(step, line).line();
+        if (action instanceof Action.Gauge gauge) return gauged(step, gauge);
+        return action instanceof Action.Bevel bevel ? bevelled(step, bevel) : null;
     }
 
     /** What a step left on this board; one that struck a line over a pair left another on each. */

@@ -39,10 +39,7 @@ final class FitFindings {
 
     /** Whether a part has no board because the rack has none that will do; what it belongs to can't be tried then. */
     static boolean waits(Situation situation, String part) {
-        boolean named = situation.scenario().drawing().part(part)
-                .filter(situation.bench()::isNamed)
-                .isPresent();
-        return !named && Workpiece.missing(situation).stream().noneMatch(p -> p.id().equals(part));
+        return situation.waiting().contains(part);
     }
 
     static boolean waits(Situation situation, JointFit fit) {
@@ -52,7 +49,7 @@ final class FitFindings {
 
     /** Whether any part of the job waits. */
     static boolean waits(Situation situation) {
-        return situation.scenario().drawing().parts().stream().anyMatch(p -> waits(situation, p.id()));
+        return !situation.waiting().isEmpty();
     }
 
     private static Board board(Situation situation, Share share) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Placing;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Box;
@@ -51,6 +52,10 @@ record Footprint(Board board, SurfacePoint middle, double u0, double u1, double 
         boolean isClear() {
             return gap >= 0;
         }
+
+        private boolean isWorseThan(Loss other) {
+            return takesMiddle == other.takesMiddle ? Double.compare(gap, other.gap) < 0 : takesMiddle;
+        }
     }
 
     /** A piece of wood that goes. @param joint empty for what is trimmed off */
@@ -71,22 +76,24 @@ record Footprint(Board board, SurfacePoint middle, double u0, double u1, double 
 
     /** The most harmful loss; where nothing at all is lost the gap is the surface's length. */
     Loss nearest(List<Lost> lost) {
-        return lost.stream()
-                .flatMap(l -> loss(l.joint(), l.box()).stream())
-                .min(Comparator.comparing((Loss l) -> !l.takesMiddle()).thenComparingDouble(Loss::gap))
-                .orElse(new Loss("", board.uExtent(middle.surface()), false));
+        Loss worst = null;
+        for (Lost l : lost) {
+            Loss loss = loss(l.joint(), l.box());
+            if (loss != null && (worst == null || loss.isWorseThan(worst))) worst = loss;
+        }
+        return worst == null ? new Loss("", board.uExtent(middle.surface()), false) : worst;
     }
 
-    /** Empty where the wood lost does not come through to this surface. */
-    private Optional<Loss> loss(String joint, Box box) {
+    /** Null where the wood lost does not come through to this surface. */
+    private @Nullable Loss loss(String joint, Box box) {
         Surface on = middle.surface();
         double inside = on.sign() > 0 ? board.size().along(on.axis()) - box.max(on.axis()) : box.min(on.axis());
-        if (inside > Board.SIZE_TOLERANCE) return Optional.empty();
+        if (inside > Board.SIZE_TOLERANCE) return null;
         double along = apart(u0, u1, box.min(on.uAxis()), box.max(on.uAxis()));
         double across = apart(v0, v1, box.min(on.vAxis()), box.max(on.vAxis()));
         boolean takesMiddle = apart(middle.u(), middle.u(), box.min(on.uAxis()), box.max(on.uAxis())) <= 0
                 && apart(middle.v(), middle.v(), box.min(on.vAxis()), box.max(on.vAxis())) <= 0;
-        return Optional.of(new Loss(joint, Math.max(along, across), takesMiddle));
+        return new Loss(joint, Math.max(along, across), takesMiddle);
     }
 
     /** The distance between two stretches; below 0 where they overlap. */

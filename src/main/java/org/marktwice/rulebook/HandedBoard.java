@@ -7,7 +7,6 @@ import org.marktwice.bench.Mark;
 import org.marktwice.drawing.Direction;
 import org.marktwice.drawing.Pair;
 import org.marktwice.drawing.Part;
-import org.marktwice.drawing.Placing;
 import org.marktwice.drawing.Turn;
 import org.marktwice.timber.Box;
 
@@ -16,14 +15,20 @@ record HandedBoard(Workpiece piece, Part part, Turn turn, Mark faceSide, Mark fa
 
     /** Empty until a board is named as the part, carries both marks on adjoining surfaces, and is turned. */
     static Optional<HandedBoard> of(Situation situation, Part part) {
-        return Workpiece.toBeMarked(situation).stream()
-                .filter(w -> part.equals(w.part()))
-                .flatMap(w -> w.placing().stream()
-                        .map(Placing::turn)
-                        .flatMap(turn -> w.faceSide().stream()
-                                .flatMap(s -> w.faceEdge().stream().map(e -> new HandedBoard(w, part, turn, s, e)))))
-                .filter(s -> s.faceSide().on().adjoins(s.faceEdge().on()))
-                .findFirst();
+        for (Workpiece w : Workpiece.toBeMarked(situation)) {
+            if (w.part() == null || !w.part().id().equals(part.id())) continue;
+            Optional<HandedBoard> handed = of(w, part);
+            if (handed.isPresent()) return handed;
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<HandedBoard> of(Workpiece w, Part part) {
+        if (w.placing().isEmpty() || w.faceSide().isEmpty() || w.faceEdge().isEmpty()) return Optional.empty();
+        Mark side = w.faceSide().get();
+        Mark edge = w.faceEdge().get();
+        if (!side.on().adjoins(edge.on())) return Optional.empty();
+        return Optional.of(new HandedBoard(w, part, w.placing().get().turn(), side, edge));
     }
 
     /** The direction as a mirror across the pair shows it. */

@@ -25,6 +25,7 @@ final class Laid {
     private final Kept<About, List<Finding>> findings = new Kept<>();
     private volatile @Nullable Option judged;
     private volatile @Nullable List<Nearness> near;
+    private volatile @Nullable List<Footprint.Lost> lost;
 
     Laid(Scenario scenario, Placing placing) {
         this.scenario = scenario;
@@ -64,6 +65,16 @@ final class Laid {
         if (known == null) {
             known = Nearness.all(placing, scenario.practice().knotMargin());
             near = known;
+        }
+        return known;
+    }
+
+    /** What is trimmed off the board and cut out of it. */
+    List<Footprint.Lost> lost() {
+        List<Footprint.Lost> known = lost;
+        if (known == null) {
+            known = Footprint.Lost.from(placing);
+            lost = known;
         }
         return known;
     }

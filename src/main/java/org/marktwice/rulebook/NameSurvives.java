@@ -52,9 +52,9 @@ final class NameSurvives implements Rule {
     private Finding judge(Workpiece w, Part part, BoardState.Named name) {
         Found found =
                 Found.by(this, w).at(name.step()).showing(name.at().surface()).showing(name.at());
-        Optional<Placing> placing = w.placing();
-        if (placing.isPresent()) {
-            return judge(found.at(decidedAt(w, name)), w, part, name.at(), placing.get());
+        Optional<Laid> laid = w.laid();
+        if (laid.isPresent()) {
+            return judge(found.at(decidedAt(w, name)), w, part, name.at(), laid.get());
         }
         List<Placing> left = left(w, part);
         List<Footprint.Loss> losses = left.stream()
@@ -70,12 +70,12 @@ final class NameSurvives implements Rule {
         return found.wrong("says.no-turn", all);
     }
 
-    private static Finding judge(Found found, Workpiece w, Part part, SurfacePoint at, Placing placing) {
-        Footprint.Loss loss = Footprint.of(w.board(), at).nearest(Footprint.Lost.from(placing));
+    private static Finding judge(Found found, Workpiece w, Part part, SurfacePoint at, Laid laid) {
+        Footprint.Loss loss = Footprint.of(w.board(), at).nearest(laid.lost());
         found.measured(loss.gap(), "mm", 0);
         Object[] all = {"board", w.board().id(), "part", part.id(), "on", at.surface(), "joint", loss.joint()};
         if (loss.isClear()) return found.sound("says.sound", all);
-        instead(found, w, List.of(placing));
+        instead(found, w, List.of(laid.placing()));
         boolean cut = !loss.joint().isEmpty();
         if (loss.takesMiddle()) return found.wrong(cut ? "says.in-cut" : "says.on-waste", all);
         return found.close(0.5, cut ? "says.touches-cut" : "says.touches-waste", all);

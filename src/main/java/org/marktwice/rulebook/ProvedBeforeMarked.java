@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.marktwice.bench.Action;
+import org.marktwice.bench.BoardState.Done;
 import org.marktwice.bench.Mark;
 import org.marktwice.bench.Tool;
 import org.marktwice.bench.ToolReading;
@@ -79,13 +80,14 @@ final class ProvedBeforeMarked implements Rule {
             Predicate<Action.Test> wanted,
             List<String> missing,
             List<String> late) {
-        List<Integer> steps = w.state().tests().stream()
-                .filter(d -> d.action().on() == mark.on() && wanted.test(d.action()))
-                .map(d -> d.step())
-                .toList();
-        if (steps.stream().anyMatch(s -> s < mark.step())) return;
+        boolean tried = false;
+        for (Done<Action.Test> test : w.state().tests()) {
+            if (test.action().on() != mark.on() || !wanted.test(test.action())) continue;
+            if (test.step() < mark.step()) return;
+            tried = true;
+        }
         missing.add(trial);
-        if (!steps.isEmpty()) late.add(trial);
+        if (tried) late.add(trial);
     }
 
     /** What the first of the missing trials would have shown on this board. */

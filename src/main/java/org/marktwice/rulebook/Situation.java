@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +37,7 @@ public final class Situation {
     private volatile @Nullable List<Workpiece> toBeMarked;
     private volatile @Nullable List<Place> places;
     private volatile @Nullable List<Part> missing;
+    private volatile @Nullable Set<String> waiting;
     private volatile @Nullable List<SetBoard> setOut;
     private volatile @Nullable DryFit dryFit;
 
@@ -86,6 +88,15 @@ public final class Situation {
         if (known == null) {
             known = Workpiece.missingAfresh(this);
             missing = known;
+        }
+        return known;
+    }
+
+    Set<String> waiting() {
+        Set<String> known = waiting;
+        if (known == null) {
+            known = Workpiece.waiting(this);
+            waiting = known;
         }
         return known;
     }
@@ -156,6 +167,11 @@ public final class Situation {
             outs.put(state.board().id(), known);
         }
         return known;
+    }
+
+    /** Whether the drawing has any rectangle whose diagonals can be compared. */
+    boolean hasRectangles() {
+        return workings.fit().hasRectangles();
     }
 
     /** The job as it would come out of what has been set out so far. */

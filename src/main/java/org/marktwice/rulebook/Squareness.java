@@ -28,7 +28,7 @@ final class Squareness implements Rule {
     @Override
     public List<Finding> judge(Situation situation) {
         DryFit fit = situation.dryFit();
-        if (!Rectangle.has(situation.scenario().drawing())) return List.of();
+        if (!situation.hasRectangles()) return List.of();
         if (FitFindings.waits(situation)) return List.of();
         if (!fit.isWhole()) return List.of(Found.by(this, Subject.JOB).open("says.open"));
         return fit.rectangles().stream().map(r -> finding(situation, r)).toList();

@@ -1,8 +1,10 @@
 package org.marktwice.rulebook;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.advice.Option;
@@ -30,7 +32,7 @@ final class Workpiece {
     private final @Nullable Part part;
     private final Optional<Mark> faceSide;
     private final Optional<Mark> faceEdge;
-    private @Nullable Optional<Placing> placing;
+    private @Nullable Optional<Laid> laid;
     private AsItIsMarked.@Nullable Ordered ordered;
     private @Nullable AsItIsMarked known;
 
@@ -88,6 +90,16 @@ final class Workpiece {
             missing = parts.subList(Math.min(all(situation).size(), parts.size()), parts.size());
         }
         return missing.isEmpty() || waitsForBetterRack(situation, parts.size() - missing.size()) ? List.of() : missing;
+    }
+
+    /** The parts that have no board, though none is missing: the rack has none that will do. */
+    static Set<String> waiting(Situation situation) {
+        Set<String> waiting = new HashSet<>();
+        for (Part part : situation.scenario().drawing().parts()) {
+            if (!situation.bench().isNamed(part)) waiting.add(part.id());
+        }
+        if (!waiting.isEmpty()) missing(situation).forEach(p -> waiting.remove(p.id()));
+        return waiting;
     }
 
     /** Whether a part is left empty for good: no board carries its name, and the rack has none for it. */
@@ -199,10 +211,15 @@ final class Workpiece {
 
     /** How it lies in the job as turned and trimmed; empty until it is turned so that it lies in its part. */
     Optional<Placing> placing() {
-        Optional<Placing> found = placing;
+        return laid().map(Laid::placing);
+    }
+
+    /** The same with what follows from it. */
+    Optional<Laid> laid() {
+        Optional<Laid> found = laid;
         if (found == null) {
-            found = placed();
-            placing = found;
+            found = placed().map(situation::laid);
+            laid = found;
         }
         return found;
     }
@@ -211,9 +228,8 @@ final class Workpiece {
     Optional<Place.Lying> lying() {
         BoardState.Turned turned = state.turn();
         if (turned == null) return Optional.empty();
-        return placing()
-                .filter(p -> p.off(Surface.END_1) >= 0 && p.off(Surface.END_2) >= 0)
-                .map(p -> new Place.Lying(state, situation.laid(p), turned.step()));
+        return laid().filter(l -> l.placing().off(Surface.END_1) >= 0 && l.placing().off(Surface.END_2) >= 0)
+                .map(l -> new Place.Lying(state, l, turned.step()));
     }
 
     private Optional<Placing> placed() {

@@ -24,12 +24,17 @@ public final class TrueForm {
     private final double widens;
     private final double thickens;
     private final double turns;
+    /** What being out of square leans by, a millimetre of height, by surface. */
+    private final double[] leans = new double[Surface.values().length];
 
     TrueForm(Board board, Seasoned seasoned) {
         this.board = board;
         this.size = board.size();
         this.seasoned = seasoned;
         this.bends = !board.isSheet() && !seasoned.boxedHeart();
+        for (Surface s : Surface.values()) {
+            leans[s.ordinal()] = Math.tan(Math.toRadians(board.shape().outOfSquare(s)));
+        }
         double w = size.width();
         double t = size.thickness();
         this.middle = gone(w / 2, t / 2);
@@ -87,8 +92,8 @@ public final class TrueForm {
 
     /** The lean of two opposite surfaces off square to face-1, going over evenly from the one to the other. */
     private double between(Surface first, Surface second, double share) {
-        double one = Math.tan(Math.toRadians(board.shape().outOfSquare(first)));
-        double two = -Math.tan(Math.toRadians(board.shape().outOfSquare(second)));
+        double one = leans[first.ordinal()];
+        double two = -leans[second.ordinal()];
         return one + (two - one) * share;
     }
 

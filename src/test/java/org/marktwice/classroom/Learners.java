@@ -1,5 +1,6 @@
 package org.marktwice.classroom;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -13,6 +14,8 @@ import org.marktwice.bench.Attempt;
 import org.marktwice.bench.Bench;
 import org.marktwice.bench.CannotDo;
 import org.marktwice.drawing.Trim;
+import org.marktwice.files.AttemptFile;
+import org.marktwice.files.FileRefused;
 import org.marktwice.rulebook.Situation;
 import org.marktwice.rulebook.Slip;
 import org.marktwice.rulebook.Slipped;
@@ -36,6 +39,12 @@ public final class Learners {
     public Learners(Scenario scenario, Attempt good) {
         this.start = Situation.of(Bench.of(scenario));
         this.good = good;
+    }
+
+    /** At a shipped exercise, from its perfect sample attempt. @param scenarios where it lies */
+    public static Learners at(Scenario scenario, Path scenarios) throws FileRefused {
+        Path sample = scenarios.resolve("attempts").resolve(scenario.id() + "-perfect.attempt.jsonl");
+        return new Learners(scenario, AttemptFile.read(sample).attempt());
     }
 
     /** @param was its step in the attempt that it was taken from; 0 where it is the learner's own */
