@@ -182,8 +182,7 @@ public final class Options {
             for (Cut cut : cuts) {
                 double clearance = clearance(body, cut, Math.max(left.clearance, keep));
                 if (clearance >= keep && clearance >= left.clearance) continue;
-                left = new Sifted(
-                        placing, left.clear && clearance >= keep, Math.min(left.clearance, clearance));
+                left = new Sifted(placing, left.clear && clearance >= keep, Math.min(left.clearance, clearance));
                 if (than != null && !left.betterThan(than)) return null;
             }
         }

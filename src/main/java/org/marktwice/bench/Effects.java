@@ -21,12 +21,7 @@ final class Effects {
      * @param pairs the boards that lie in a cramp, each with what it lies against
      * @param actions an earlier action by its step
      */
-    static void apply(
-            Rack boards,
-            Map<String, Pairing> pairs,
-            int step,
-            Action action,
-            IntFunction<Action> actions) {
+    static void apply(Rack boards, Map<String, Pairing> pairs, int step, Action action, IntFunction<Action> actions) {
         if (action instanceof Action.RubOut rub) {
             // A line struck over a pair lies on both boards.
             boards.replaceAll(before -> rubbedOut(before, rub.step()));
@@ -44,8 +39,7 @@ final class Effects {
     }
 
     /** What is struck over a pair comes out on the other board too. */
-    private static void carry(
-            Rack boards, Pairing pair, int step, Action.Line line, IntFunction<Action> actions) {
+    private static void carry(Rack boards, Pairing pair, int step, Action.Line line, IntFunction<Action> actions) {
         BoardState here = boards.get(pair.here());
         BoardState there = boards.get(pair.there());
         boolean again = line.from() instanceof Action.Datum.Step s

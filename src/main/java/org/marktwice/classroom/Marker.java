@@ -116,7 +116,12 @@ public final class Marker {
         AttemptFile without = new AttemptFile(file.name(), bare, file.lines(), file.torn(), file.notices());
         try {
             String reason = changed.why() + "; marked on the present one, as asked";
-            return answer(file, State.CHANGED_SCENARIO, reason, without.on(start(changed.now()).bench()), journal);
+            return answer(
+                    file,
+                    State.CHANGED_SCENARIO,
+                    reason,
+                    without.on(start(changed.now()).bench()),
+                    journal);
         } catch (FileRefused e) {
             String reason = changed.why() + "; on the present one it can't be done: " + reason(e);
             return Marked.not(file.name(), State.CHANGED_SCENARIO, reason, a, journal);

@@ -98,8 +98,7 @@ final class ActionReader {
             case REDO -> Action.Redo::new;
             case ESTIMATE -> estimate(in);
             case HINT -> hint(in);
-            case LESS_HELP ->
-                lessHelp(Values.word(in.need("to"), Practice.Guidance.values(), Practice.Guidance::id));
+            case LESS_HELP -> lessHelp(Values.word(in.need("to"), Practice.Guidance.values(), Practice.Guidance::id));
             case TAKE_OVER -> takeOver(Values.whole(in.need("seed"), 0, Integer.MAX_VALUE));
             case HAND_IN -> Action.HandIn::new;
             default -> onBoard(verb, in, Id.BOARD.read(in.need("board")));
@@ -321,8 +320,7 @@ final class ActionReader {
     private static Timed estimate(Fields in) throws FileRefused {
         Set<String> rules = Set.copyOf(Values.distinct(in.need("expects"), "a list of rules' ids", 0, Id.WORD::read));
         if (!in.has("parts")) return t -> new Action.Estimate(t, rules);
-        Set<String> parts =
-                Set.copyOf(Values.distinct(in.need("parts"), "a list of parts' ids", 0, Id.WORD::read));
+        Set<String> parts = Set.copyOf(Values.distinct(in.need("parts"), "a list of parts' ids", 0, Id.WORD::read));
         return t -> new Action.Estimate(t, rules, parts);
     }
 

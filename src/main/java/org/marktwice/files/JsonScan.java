@@ -18,9 +18,7 @@ final class JsonScan {
     /** So many digits make a whole number that a double holds exactly. */
     static final int EXACT_DIGITS = 15;
 
-    static final double[] TENS = {
-        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
-    };
+    static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
 
     private final String text;
     private int at;

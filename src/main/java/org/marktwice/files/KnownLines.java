@@ -52,9 +52,7 @@ public final class KnownLines {
 
         @Override
         public boolean equals(@Nullable Object other) {
-            return other instanceof Rest o
-                    && hash == o.hash
-                    && Arrays.equals(bytes, from, to, o.bytes, o.from, o.to);
+            return other instanceof Rest o && hash == o.hash && Arrays.equals(bytes, from, to, o.bytes, o.from, o.to);
         }
 
         @Override

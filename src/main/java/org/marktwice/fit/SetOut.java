@@ -186,9 +186,7 @@ public final class SetOut {
 
     private static boolean isAt(Marked marked, TrueLine line) {
         TrueLine own = marked.line();
-        return marked.side().axis() == line.axis()
-                && own != null
-                && Math.abs(own.middle() - line.middle()) <= ROUND;
+        return marked.side().axis() == line.axis() && own != null && Math.abs(own.middle() - line.middle()) <= ROUND;
     }
 
     /** Lines that are for no side of any cut. */

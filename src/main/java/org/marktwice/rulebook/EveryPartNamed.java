@@ -34,8 +34,7 @@ final class EveryPartNamed implements Rule {
     @Override
     public List<Finding> judge(Situation situation) {
         List<Part> parts = situation.scenario().drawing().parts();
-        long supplied = parts.stream()
-                .filter(situation.bench()::isNamed).count();
+        long supplied = parts.stream().filter(situation.bench()::isNamed).count();
         boolean waits = supplied < parts.size() && Workpiece.waitsForBetterRack(situation, (int) supplied);
         return parts.stream().map(p -> judge(situation, p, waits)).toList();
     }

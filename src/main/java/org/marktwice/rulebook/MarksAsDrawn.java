@@ -91,8 +91,8 @@ final class MarksAsDrawn implements Rule {
         Situation situation = w.situation();
         Direction sideShould = part.faceSide().get(0);
         Direction edgeShould = part.faceEdge().get(0);
-        Optional<Turn> suits = Turn.facing(side.on(), sideShould, edge.on(), edgeShould)
-                .filter(t -> t.isIn(part, board.isSquare()));
+        Optional<Turn> suits =
+                Turn.facing(side.on(), sideShould, edge.on(), edgeShould).filter(t -> t.isIn(part, board.isSquare()));
         boolean nearer = suits.isPresent()
                 && situation.fits(board, part)
                 && situation.best(board, part, chosen).betterThan(situation.best(board, part, suits.get()));

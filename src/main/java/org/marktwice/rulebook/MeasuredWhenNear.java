@@ -54,8 +54,8 @@ final class MeasuredWhenNear implements Rule {
                     if (Math.abs(near.clearance() - near.margin()) > NEAR) continue;
                     int measured = measured(lying, near);
                     When when = measured == 0 ? When.NEVER : measured < lying.step() ? When.BEFORE : When.LATE;
-                    Object more = List.of(near.cut().joint(), near.knot().id(), when);
-                    situation.asItLies(this, lying, more, () -> List.of(finding(lying, near, when))).stream()
+                    Told told = new Told(near.cut().joint(), near.knot().id(), when);
+                    situation.asItLies(this, lying, told, () -> List.of(finding(lying, near, when))).stream()
                             .map(f -> f.at(measured == 0 ? lying.step() : measured))
                             .forEach(findings::add);
                 }
@@ -71,6 +71,9 @@ final class MeasuredWhenNear implements Rule {
         BEFORE,
         LATE
     }
+
+    /** What a finding follows from, besides how the board lies. */
+    private record Told(String joint, String knot, When when) {}
 
     /** The step that measured it first; 0 where none did. */
     private static int measured(Place.Lying lying, Nearness near) {

@@ -35,8 +35,7 @@ final class OnePairOfMarks implements Rule {
         List<Workpiece> toBeMarked = Workpiece.toBeMarked(situation);
         toBeMarked.forEach(w -> findings.add(w.asMarked(this, this::judge)));
         for (BoardState board : situation.bench().boards()) {
-            boolean wanted = board.marks().isEmpty()
-                    || toBeMarked.stream().anyMatch(w -> w.state() == board);
+            boolean wanted = board.marks().isEmpty() || toBeMarked.stream().anyMatch(w -> w.state() == board);
             if (!wanted) unwanted(situation, board, findings);
         }
         Workpiece.missingMarked(situation).forEach(p -> findings.add(Found.missing(this, p, "says.no-board")));

@@ -203,9 +203,7 @@ final class Workpiece {
     /** How it would best lie in this turn, the trim being free; empty where it can't lie so in its part. */
     Optional<Option> best(Turn turn) {
         Part as = part;
-        boolean can = as != null
-                && situation.fits(board(), as)
-                && turn.isIn(as, board().isSquare());
+        boolean can = as != null && situation.fits(board(), as) && turn.isIn(as, board().isSquare());
         return can && as != null ? Optional.of(situation.best(board(), as, turn)) : Optional.empty();
     }
 
@@ -228,7 +226,8 @@ final class Workpiece {
     Optional<Place.Lying> lying() {
         BoardState.Turned turned = state.turn();
         if (turned == null) return Optional.empty();
-        return laid().filter(l -> l.placing().off(Surface.END_1) >= 0 && l.placing().off(Surface.END_2) >= 0)
+        return laid().filter(
+                        l -> l.placing().off(Surface.END_1) >= 0 && l.placing().off(Surface.END_2) >= 0)
                 .map(l -> new Place.Lying(state, l, turned.step()));
     }
 

@@ -1,17 +1,21 @@
 package org.marktwice.benchmarks;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.marktwice.bench.Attempt;
 import org.marktwice.classroom.BulkMarking;
 import org.marktwice.classroom.ExerciseSet;
+import org.marktwice.classroom.Learners;
 import org.marktwice.classroom.Marker;
+import org.marktwice.files.ActionWriter;
 import org.marktwice.files.FileRefused;
+import org.marktwice.scenario.Scenario;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -26,8 +30,9 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A folder of attempts marked, by how many files and how many threads. The heap is no larger for 10,000 files than for
- * 1,000: 64 MB, of which the answers held would alone need several times as much.
+ * A folder of attempts marked, by how many files and how many threads: {@link Learners} at five exercises, one of which is
+ * set out, no two attempts alike. The heap is no larger for 10,000 files than for 1,000: 64 MB, of which the answers held
+ * would alone need several times as much.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
@@ -37,6 +42,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3)
 public class BulkMarkingBenchmark {
     private static final Path SHIPPED = Path.of("scenarios");
+    private static final int EXERCISES = 5;
 
     @Param({"1000", "10000"})
     int files;
@@ -51,27 +57,13 @@ public class BulkMarkingBenchmark {
     public void handIn() throws IOException, FileRefused {
         set = ExerciseSet.read(SHIPPED);
         folder = Files.createTempDirectory("attempts");
-        List<String> attempts;
-        try (Stream<Path> all = Files.list(SHIPPED.resolve("attempts"))) {
-            attempts = all.filter(f -> f.toString().endsWith("-flawed.attempt.jsonl"))
-                    .sorted()
-                    .limit(5)
-                    .map(BulkMarkingBenchmark::text)
-                    .toList();
+        List<Learners> learners = new ArrayList<>();
+        for (Scenario scenario : set.scenarios().subList(0, EXERCISES)) {
+            learners.add(Learners.at(scenario, SHIPPED));
         }
         for (int i = 0; i < files; i++) {
-            String one = attempts.get(i % attempts.size());
-            Files.writeString(
-                    folder.resolve(i + ".attempt.jsonl"),
-                    one.replaceFirst("\"learner\":\"[^\"]*\"", "\"learner\":\"P" + i + "\""));
-        }
-    }
-
-    private static String text(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            Attempt one = learners.get(i % EXERCISES).attempt(i);
+            Files.writeString(folder.resolve(i + ".attempt.jsonl"), ActionWriter.text(one));
         }
     }
 

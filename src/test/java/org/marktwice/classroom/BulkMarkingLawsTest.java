@@ -62,7 +62,10 @@ class BulkMarkingLawsTest {
     private static void put(Scenario scenario, String name, Attempt attempt) throws FileRefused, IOException, CannotDo {
         Path file = folder.resolve(scenario.id() + "-" + name + ".attempt.jsonl");
         Files.writeString(file, ActionWriter.text(attempt));
-        ALONE.put(file, RuleBook.judge(Situation.of(Bench.after(scenario, AttemptFile.read(file).attempt()))));
+        ALONE.put(
+                file,
+                RuleBook.judge(Situation.of(
+                        Bench.after(scenario, AttemptFile.read(file).attempt()))));
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Action.Datum;
@@ -51,7 +52,8 @@ public final class Learners {
     private record Row(int was, Action action) {}
 
     public Attempt attempt(int number) {
-        Random random = new Random(number * 0x9E3779B97F4A7C15L + good.scenario().hashCode());
+        Random random =
+                new Random(number * 0x9E3779B97F4A7C15L + good.scenario().hashCode());
         Attempt slipped = slipped(random);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < slipped.actions().size(); i++)
@@ -64,7 +66,8 @@ public final class Learners {
             if (random.nextDouble() < 0.03) own.add(row);
         }
         String learner = String.format("P%04d", number);
-        String started = String.format("2026-02-%02dT%02d:%02d:%02dZ", 1 + number % 28, 8 + number % 7, number % 60, 17);
+        String started =
+                String.format("2026-02-%02dT%02d:%02d:%02dZ", 1 + number % 28, 8 + number % 7, number % 60, 17);
         return new Attempt(slipped.scenario(), slipped.digest(), learner, started, done(own, random));
     }
 
@@ -74,7 +77,9 @@ public final class Learners {
         int wanted = random.nextInt(4);
         if (wanted == 0) return good;
         List<Slipped> made = Slips.several(slips.subList(0, wanted * 2), start, good, random.nextLong());
-        return made.isEmpty() ? good : made.get(Math.min(wanted, made.size()) - 1).attempt();
+        return made.isEmpty()
+                ? good
+                : made.get(Math.min(wanted, made.size()) - 1).attempt();
     }
 
     /** Marks, names and turns before anything is set out, as mates must be known; boards in any order. */
@@ -142,8 +147,7 @@ public final class Learners {
             return new Action.Turning(a.t(), a.board(), a.facing(), new Trim(end, r.nextInt(10)));
         }
         if (action instanceof Action.Line a && a.at() != null && a.at() != 0) {
-            return new Action.Line(
-                    a.t(), a.board(), a.on(), a.square(), a.from(), a.at() + amiss(r), null, a.with());
+            return new Action.Line(a.t(), a.board(), a.on(), a.square(), a.from(), a.at() + amiss(r), null, a.with());
         }
         if (action instanceof Action.Gauge a) {
             return new Action.Gauge(a.t(), a.board(), a.on(), a.fence(), a.set() + amiss(r));
@@ -168,63 +172,81 @@ public final class Learners {
         Bench bench = start.bench();
         long tenths = 20 + random.nextInt(200);
         for (Row row : rows) {
-            double t = tenths / 10.0;
-            Action action = told(row.action(), t, now);
-            if (action == null) continue;
-            try {
-                bench = bench.after(action);
-                now.put(row.was(), bench.steps());
-            } catch (CannotDo e) {
-                continue;
-            }
+            Optional<Action> action = told(row.action(), tenths / 10.0, now);
+            if (action.isEmpty()) continue;
+            Bench before = bench;
+            bench = after(bench, action.get());
+            if (bench == before) continue;
+            now.put(row.was(), bench.steps());
             tenths += 5 + (long) (-60 * Math.log(1 - random.nextDouble()));
-            if (action instanceof Action.Line && random.nextInt(40) == 0) {
-                try {
-                    bench = bench.after(new Action.RubOut(tenths / 10.0, bench.steps()))
-                            .after(told(row.action(), (tenths + 30) / 10.0, now));
-                    now.put(row.was(), bench.steps());
-                    tenths += 40;
-                } catch (CannotDo e) {
-                    // a knife line stays
-                }
-            }
+            if (!(action.get() instanceof Action.Line line) || random.nextInt(40) > 0) continue;
+            // thought again; a knife line stays
+            before = bench;
+            bench = after(bench, new Action.RubOut(tenths / 10.0, bench.steps()));
+            if (bench == before) continue;
+            tenths += 30;
+            bench = after(bench, told(line, tenths / 10.0, Map.of()).orElse(line));
+            now.put(row.was(), bench.steps());
         }
         return bench.log();
     }
 
-    /** With the time and the steps of the new attempt; null where what it speaks of is gone. */
-    private static Action told(Action action, double t, Map<Integer, Integer> now) {
-        if (action instanceof Action.Test a) return new Action.Test(t, a.board(), a.with(), a.on(), a.at());
-        if (action instanceof Action.Measure a) return new Action.Measure(t, a.board(), a.from(), a.to());
-        if (action instanceof Action.FaceSide a) return new Action.FaceSide(t, a.board(), a.on(), a.towards());
-        if (action instanceof Action.FaceEdge a) return new Action.FaceEdge(t, a.board(), a.on(), a.towards());
-        if (action instanceof Action.Name a) return new Action.Name(t, a.board(), a.part(), a.at());
-        if (action instanceof Action.Turning a) return new Action.Turning(t, a.board(), a.facing(), a.trim());
-        if (action instanceof Action.SetAside a) return new Action.SetAside(t, a.board(), a.because());
-        if (action instanceof Action.Gauge a) return new Action.Gauge(t, a.board(), a.on(), a.fence(), a.set());
-        if (action instanceof Action.HandIn) return new Action.HandIn(t);
+    /** The bench after an action, or as it was where that can't be done. */
+    private static Bench after(Bench bench, Action action) {
+        try {
+            return bench.after(action);
+        } catch (CannotDo e) {
+            return bench;
+        }
+    }
+
+    /**
+     * With the time and the steps of the new attempt; empty where what it speaks of is gone.
+     *
+     * @param now the step that each step has become; empty where steps stay
+     */
+    private static Optional<Action> told(Action action, double t, Map<Integer, Integer> now) {
+        if (action instanceof Action.Test a) {
+            return Optional.of(new Action.Test(t, a.board(), a.with(), a.on(), a.at()));
+        }
+        if (action instanceof Action.Measure a) {
+            return Optional.of(new Action.Measure(t, a.board(), a.from(), a.to()));
+        }
+        if (action instanceof Action.FaceSide a) {
+            return Optional.of(new Action.FaceSide(t, a.board(), a.on(), a.towards()));
+        }
+        if (action instanceof Action.FaceEdge a) {
+            return Optional.of(new Action.FaceEdge(t, a.board(), a.on(), a.towards()));
+        }
+        if (action instanceof Action.Name a) return Optional.of(new Action.Name(t, a.board(), a.part(), a.at()));
+        if (action instanceof Action.Turning a) {
+            return Optional.of(new Action.Turning(t, a.board(), a.facing(), a.trim()));
+        }
+        if (action instanceof Action.SetAside a) return Optional.of(new Action.SetAside(t, a.board(), a.because()));
+        if (action instanceof Action.Gauge a) {
+            return Optional.of(new Action.Gauge(t, a.board(), a.on(), a.fence(), a.set()));
+        }
+        if (action instanceof Action.HandIn) return Optional.of(new Action.HandIn(t));
+        return speakingOfSteps(action, t, now);
+    }
+
+    private static Optional<Action> speakingOfSteps(Action action, double t, Map<Integer, Integer> now) {
         if (action instanceof Action.Waste a) {
-            Integer one = now.get(a.between());
-            Integer other = now.get(a.and());
-            return one == null || other == null ? null : new Action.Waste(t, a.board(), a.joint(), one, other);
+            return step(a.between(), now)
+                    .flatMap(one ->
+                            step(a.and(), now).map(other -> new Action.Waste(t, a.board(), a.joint(), one, other)));
         }
-        if (action instanceof Action.RubOut a) {
-            Integer step = now.get(a.step());
-            return step == null ? null : new Action.RubOut(t, step);
-        }
+        if (action instanceof Action.RubOut a) return step(a.step(), now).map(s -> new Action.RubOut(t, s));
         if (action instanceof Action.Cut a) {
-            Integer step = now.get(a.step());
-            return step == null ? null : new Action.Cut(t, a.board(), step, a.with(), a.side());
+            return step(a.step(), now).map(s -> new Action.Cut(t, a.board(), s, a.with(), a.side()));
         }
-        if (action instanceof Action.Line a) {
-            Datum from = a.from();
-            if (from instanceof Datum.Step s) {
-                Integer step = now.get(s.step());
-                if (step == null) return null;
-                from = new Datum.Step(step);
-            }
-            return new Action.Line(t, a.board(), a.on(), a.square(), from, a.at(), a.mate(), a.with());
-        }
-        return null;
+        if (!(action instanceof Action.Line a)) return Optional.empty();
+        Optional<Datum> from =
+                a.from() instanceof Datum.Step s ? step(s.step(), now).map(Datum.Step::new) : Optional.of(a.from());
+        return from.map(f -> new Action.Line(t, a.board(), a.on(), a.square(), f, a.at(), a.mate(), a.with()));
+    }
+
+    private static Optional<Integer> step(int was, Map<Integer, Integer> now) {
+        return now.isEmpty() ? Optional.of(was) : Optional.ofNullable(now.get(was));
     }
 }

@@ -27,7 +27,7 @@ class KnownLinesTest {
         try {
             return AttemptFile.read("attempt", bytes, known);
         } catch (FileRefused e) {
-            return e.getMessage();
+            return String.valueOf(e.getMessage());
         }
     }
 
@@ -46,7 +46,19 @@ class KnownLinesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "-1", "01", "1.", ".5", "1e3", "1234567890123456", "100000001", "\"4\"", " 4", "4 ", "1.2.3", "", "null"
+                "-1",
+                "01",
+                "1.",
+                ".5",
+                "1e3",
+                "1234567890123456",
+                "100000001",
+                "\"4\"",
+                " 4",
+                "4 ",
+                "1.2.3",
+                "",
+                "null"
             })
     void aTimeThatIsNotWrittenPlainlyIsLeftToTheReader(String time) {
         byte[] line = "{\"t\":4,\"do\":\"undo\"}".getBytes(StandardCharsets.UTF_8);
@@ -63,8 +75,7 @@ class KnownLinesTest {
         known.keep(line, 0, line.length, Action.Undo::new);
         byte[] at = ("{\"t\":" + time + ",\"do\":\"undo\"}").getBytes(StandardCharsets.UTF_8);
 
-        assertThat(known.find(at, 0, at.length))
-                .isEqualTo(new Action.Undo(Double.parseDouble(time)));
+        assertThat(known.find(at, 0, at.length)).isEqualTo(new Action.Undo(Double.parseDouble(time)));
     }
 
     /** Always the same ones. */

@@ -52,7 +52,9 @@ class RewritingTest {
                 4, "B", Surface.FACE_1, Surface.EDGE_1, new Action.Datum.Step(2), 5, 45, Marker.PENCIL);
         Attempt given = new Attempt("any", "", "P01", "2026-01-12T09:30:00Z", List.of(MARK_A, LINE_1, cut, bevel));
 
-        Attempt with = new Rewriting(given).after(a -> a == MARK_A, List.of(aside("C"))).attempt();
+        Attempt with = new Rewriting(given)
+                .after(a -> a == MARK_A, List.of(aside("C")))
+                .attempt();
         Attempt without = new Rewriting(given).without(a -> a == LINE_1).attempt();
 
         assertThat(with.actions().get(3)).isEqualTo(new Action.Cut(3, "B", 3, Cutter.SAW, CutAt.WASTE));
