@@ -23,14 +23,17 @@ import org.marktwice.timber.Surface;
  * are judged after every action, and nearly all of their work is the same each time. Safe for several threads.
  */
 final class Workings {
+    /** Of what holds findings so many are kept: more than the ways in which a class lays and marks its boards. */
+    private static final int MANY = 512;
+
     private final Scenario scenario;
     private final FitWorkings fit;
     private final Kept<Pairing, Optional<Option>> best = new Kept<>();
     private final Kept<Pairing, List<Turn>> turns = new Kept<>();
     private final Kept<Pairing, Boolean> fits = new Kept<>();
-    private final Kept<Lie, Laid> laid = new Kept<>();
-    private final Kept<Together, List<Finding>> findings = new Kept<>();
-    private final Kept<AsItIsMarked.Key, AsItIsMarked> marked = new Kept<>();
+    private final Kept<Lie, Laid> laid = new Kept<>(MANY);
+    private final Kept<Together, List<Finding>> findings = new Kept<>(MANY);
+    private final Kept<AsItIsMarked.Key, AsItIsMarked> marked = new Kept<>(MANY);
     private final Kept<Facing, Option> facing = new Kept<>();
     private final Kept<Integer, Faulty> faulty = new Kept<>();
     private final Kept<Surfaces, List<Reading>> readings = new Kept<>();
