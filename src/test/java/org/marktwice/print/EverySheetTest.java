@@ -86,7 +86,10 @@ class EverySheetTest {
                     Paper.points(10),
                     paper.width(landscape) - Paper.points(30),
                     paper.height(landscape) - Paper.points(20));
-            assertThat(read.places().get(i)).as("letters of page %d", i + 1).isNotEmpty().allMatch(frame::contains);
+            assertThat(read.places().get(i))
+                    .as("letters of page %d", i + 1)
+                    .isNotEmpty()
+                    .allMatch(frame::contains);
             Rectangle2D line = new Rectangle2D.Double(
                     frame.getX() - LINE,
                     frame.getY() - LINE,
