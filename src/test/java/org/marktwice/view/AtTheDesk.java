@@ -36,7 +36,7 @@ final class AtTheDesk {
         at.key(KeyEvent.VK_ENTER);
     }
 
-    /** Clicks a field, and types into it instead of what is in it; it is taken when one goes on to the next. */
+    /** Clicks a field, and puts words there instead of what is in it; they are taken when one goes on to the next. */
     void fill(String field, String text) {
         JTextComponent box = at.robot.finder().findByName(field, JTextComponent.class, true);
         AtTheWindow.onScreen(() -> {
@@ -47,9 +47,9 @@ final class AtTheDesk {
         at.until("in " + field, box::isFocusOwner);
         AtTheWindow.onScreen(() -> {
             box.selectAll();
+            box.replaceSelection(text);
             return true;
         });
-        Strokes.type(at.robot, text);
     }
 
     /** Puts words into a field at once. */

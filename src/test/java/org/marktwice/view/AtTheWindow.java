@@ -163,6 +163,11 @@ final class AtTheWindow implements AutoCloseable {
         return Objects.requireNonNull(window.label(label).text());
     }
 
+    /** Whether a button that is to be seen can be pressed. */
+    boolean isEnabled(String button) {
+        return onScreen(() -> robot.finder().findByName(button, true).isEnabled());
+    }
+
     /** Whether the part of the screen with this name is to be seen. */
     boolean showing(String name) {
         return onScreen(() -> robot.finder().findAll(c -> c != null && name.equals(c.getName())).stream()

@@ -106,11 +106,15 @@ class SettingAnExerciseTest {
         at.ctrl(KeyEvent.VK_Z);
         assertThat(at.text("standing")).isEqualTo(before);
         assertThat(at.window.textBox("part-2-from-left").text()).isEqualTo("12");
-        for (int i = 0; i < 40; i++) at.ctrl(KeyEvent.VK_Z);
+        int steps = 0;
+        for (; at.isEnabled("undo-edit"); steps++) at.ctrl(KeyEvent.VK_Z);
+        assertThat(steps).isGreaterThanOrEqualTo(20);
         assertThat(at.window.textBox("title").text()).isEmpty();
-        for (int i = 0; i < 40; i++) at.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        for (; at.isEnabled("redo-edit"); steps--) at.key(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        assertThat(steps).isEqualTo(-1);
         assertThat(at.window.textBox("title").text()).isEqualTo("Key shelf");
         assertThat(at.window.textBox("part-1-from-left").text()).isEqualTo("282");
+        assertThat(at.showing("part-2-name")).isFalse();
     }
 
     @Test
