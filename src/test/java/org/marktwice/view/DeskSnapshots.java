@@ -114,6 +114,12 @@ public final class DeskSnapshots {
         if (wants("class")) aClass(window, learner.folder(), suffix);
         if (wants("rack")) rack(window, suffix);
         if (wants("record")) record(window, suffix);
+        // left first, so that nothing asks whether to save
+        on(() -> {
+            window.walk().desk();
+            return true;
+        });
+        settle();
         on(() -> {
             window.walk().close();
             return true;
