@@ -142,18 +142,18 @@ final class BoardsPane extends JPanel {
         form.add(Look.quiet("To spare", Style.BODY));
         form.add(spare, "w 64!, growx 0");
         form.add(Look.quiet("Seed", Style.BODY));
-        form.add(seed, "w 96!, growx 0, split 2");
+        form.add(seed, "w 96!, growx 0");
         JButton other = new JButton("Other boards");
         other.setName("other-boards");
         other.setToolTipText("The next seed");
         other.addActionListener(
                 e -> stock(new Stock(now().seed() + 1, now().species(), now().spare(), now().difficulty())));
-        form.add(other, "growx 0");
+        form.add(other, "skip 1, split 2, growx 0");
         nearer.setName("come-nearer");
         nearer.setToolTipText(
                 "Of the next " + TRIES + " seeds, the one whose boards come nearest to what is asked for");
         nearer.addActionListener(e -> comeNearer());
-        form.add(nearer, "skip 1, growx 0");
+        form.add(nearer, "growx 0");
         form.add(
                 Look.prose(
                         "Handing out gives each learner other boards, as hard as these.",
