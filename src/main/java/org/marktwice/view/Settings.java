@@ -88,7 +88,8 @@ public record Settings(String learner, boolean dark, double textSize, boolean mo
 
     /** The old file is whole until the new one is. */
     void write(Path file) throws FileRefused {
-        Save.folder(file.toAbsolutePath().getParent());
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null) Save.folder(folder);
         try {
             Save.whole(file, toJson().getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {

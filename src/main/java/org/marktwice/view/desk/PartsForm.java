@@ -25,7 +25,7 @@ import org.marktwice.view.Look.Style;
 final class PartsForm extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String COLUMNS =
-            "6[78:110:180,grow,fill]4[76!,fill]6[44!,fill]2[44!,fill]2[44!,fill]6[44!,fill]2[44!,fill]2[44!,fill]"
+            "6[78:110:180,grow,fill]4[78!,fill]6[44!,fill]2[44!,fill]2[44!,fill]6[44!,fill]2[44!,fill]2[44!,fill]"
                     + "6[116!,fill]4[96!,fill]4[96!,fill]2";
     private static final List<Runs> RUNS = Runs.all();
 
@@ -73,7 +73,10 @@ final class PartsForm extends JPanel {
         removeAll();
         if (now.isEmpty()) {
             String key = SetScreen.PART.keyText();
-            add(Look.quiet("No part yet: New part (" + key + ") adds the first, and one more each time.", Style.NOTE), "span 11");
+            add(
+                    Look.quiet(
+                            "No part yet: New part (" + key + ") adds the first, and one more each time.", Style.NOTE),
+                    "span 11");
             revalidate();
             return;
         }

@@ -175,7 +175,7 @@ final class SetScreen implements Screen {
 
     private JComponent job() {
         JPanel job = new JPanel(
-                new MigLayout("insets 8 20 20 20, gap 20, fill", "[812:920:1040,fill][grow,fill]", "[grow,fill]"));
+                new MigLayout("insets 8 20 20 20, gap 20, fill", "[814:920:1040,fill][grow,fill]", "[grow,fill]"));
         Column column = new Column(new MigLayout("insets 0, gap 0 16, wrap 1, fillx", "[grow,fill]"));
         Card partsCard = new Card(new MigLayout("insets 16 20 20 20, gap 8 10, wrap 1, fillx", "[grow,fill]"));
         JPanel words = row();
