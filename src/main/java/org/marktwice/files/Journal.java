@@ -94,7 +94,7 @@ public final class Journal implements Closeable {
             throw e;
         } catch (IOException e) {
             lock.release();
-            throw new FileRefused(file.toString(), "the attempt can't be gone on with: " + Bytes.trouble(e));
+            throw new NotSaved(file.toString(), "the attempt can't be gone on with: " + Bytes.trouble(e));
         }
     }
 
@@ -179,7 +179,7 @@ public final class Journal implements Closeable {
             try {
                 channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             } catch (IOException e) {
-                throw new FileRefused(file.toString(), "its folder can't be written to: " + Bytes.trouble(e));
+                throw new NotSaved(file.toString(), "its folder can't be written to: " + Bytes.trouble(e));
             }
             if (lock(channel, file)) return new Lock(path, channel);
             closeQuietly(channel);

@@ -1,6 +1,5 @@
 package org.marktwice.view;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -22,6 +21,7 @@ import org.marktwice.feedback.SheetModel;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Journal;
+import org.marktwice.files.NotSaved;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.rulebook.Faulty;
@@ -199,9 +199,10 @@ final class Walk
                     .map(n -> n.replace(left.toString(), left.getFileName().toString()))
                     .toList();
             run(scenario, resumed.opened().file().attempt(), Keeper.of(resumed.journal()), notices);
+        } catch (NotSaved e) {
+            goOnElsewhere(scenario, left, e);
         } catch (FileRefused e) {
-            if (Files.isWritable(left)) complain(e.getMessage());
-            else goOnElsewhere(scenario, left, e);
+            complain(e.getMessage());
         }
     }
 

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -24,6 +27,7 @@ import org.marktwice.files.AttemptFile;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.ScenarioFile;
+import org.marktwice.files.ScenarioWriter;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Surface;
 
@@ -286,5 +290,69 @@ class NothingIsLostTest {
         });
         at.until("on the bench", () -> at.showing("unrolled-view"));
         assertThat(at.session().attempt().actions()).hasSize(done + 1);
+    }
+
+    @Test
+    void anExerciseOpensFromAPlaceThatIsOnlyReadAndSaysWhereTheWorkGoes() throws IOException, FileRefused {
+        Path home = temp.resolve("home");
+        at = new AtTheWindow(home);
+        Scenario given = Shelf.scenarios().get(0);
+        Path zip = temp.resolve("handed out.zip");
+        try (FileSystem inside = FileSystems.newFileSystem(zip, Map.of("create", "true"))) {
+            Path file = inside.getPath("/" + given.id() + "-P07.scenario.json");
+            Files.write(file, ScenarioWriter.bytes(given));
+            AtTheWindow.onScreen(() -> {
+                at.frame.walk().open(file);
+                return true;
+            });
+            assertThat(at.text("line"))
+                    .isEqualTo("Opened " + file.getFileName() + ". Your work at it is kept in " + home + ".");
+            at.click("enter");
+            at.until("on the bench", () -> at.showing("unrolled-view"));
+            at.tool("face-side");
+            at.clickBoard(Surface.FACE_1, 60, 4);
+            at.menu("item-exercises");
+            assertThat(names(inside.getPath("/"))).containsExactly(file.getFileName().toString());
+        }
+        assertThat(names(home)).anySatisfy(n -> assertThat(n).startsWith(given.id()).endsWith(".attempt.jsonl"));
+    }
+
+    /** Its lock can't be taken, as where its disk has come to be one that can only be read. */
+    @Test
+    void anAttemptThatCanOnlyBeReadIsGoneOnWithElsewhere() throws IOException, FileRefused {
+        Path home = temp.resolve("home");
+        Path stick = Files.createDirectories(temp.resolve("stick"));
+        at = new AtTheWindow(home);
+        at.click("enter");
+        at.until("on the bench", () -> at.showing("unrolled-view"));
+        at.tool("face-side");
+        at.clickBoard(Surface.FACE_1, 60, 4);
+        int done = at.session().attempt().actions().size();
+        at.menu("item-exercises");
+        String name = names(home).stream()
+                .filter(n -> n.endsWith(".attempt.jsonl"))
+                .findFirst()
+                .orElseThrow();
+        Files.createDirectory(home.resolve("." + name + ".lock"));
+        AtTheWindow.onScreen(() -> {
+            at.frame.walk().open(home.resolve(name));
+            return true;
+        });
+        at.until("on the bench", () -> at.showing("unrolled-view"));
+        assertThat(at.text("notice")).startsWith("It can be read, but not gone on with there");
+        at.tool("face-edge");
+        at.clickBoard(Surface.EDGE_1, 60, 4);
+        assertThat(at.text("notice")).startsWith("Not saved yet");
+        at.click("keep-elsewhere");
+        choose(stick);
+        at.until("kept", () -> at.text("notice").startsWith("Your work is kept in"));
+        assertThat(AttemptFile.read(stick.resolve(names(stick).stream()
+                                .filter(n -> n.endsWith(".attempt.jsonl"))
+                                .findFirst()
+                                .orElseThrow()))
+                        .attempt()
+                        .actions())
+                .hasSize(done + 1);
+        assertThat(AttemptFile.read(home.resolve(name)).attempt().actions()).hasSize(done);
     }
 }
