@@ -153,7 +153,7 @@ final class BoardsPane extends JPanel {
         nearer.setToolTipText(
                 "Of the next " + TRIES + " seeds, the one whose boards come nearest to what is asked for");
         nearer.addActionListener(e -> comeNearer());
-        form.add(nearer, "growx 0");
+        form.add(nearer, "growx 0, gapright push");
         form.add(
                 Look.prose(
                         "Handing out gives each learner other boards, as hard as these.",
