@@ -166,7 +166,8 @@ class NothingIsLostTest {
         desk.fill("part-0-length", "300");
         desk.fill("part-0-width", "-12");
         desk.fill("part-0-name", "Seat");
-        assertThat(at().text("line")).isEqualTo("Width, mm: expected a number above 0, found \"-12\"; 120 still stands");
+        assertThat(at().text("line"))
+                .isEqualTo("Width, mm: expected a number above 0, found \"-12\"; 120 still stands");
         assertThat(at().window.textBox("part-0-width").text()).isEqualTo("-12");
         at().ctrl(KeyEvent.VK_Z);
         assertThat(at().window.textBox("part-0-width").text()).isEqualTo("120");
@@ -318,9 +319,11 @@ class NothingIsLostTest {
             at().tool("face-side");
             at().clickBoard(Surface.FACE_1, 60, 4);
             at().menu("item-exercises");
-            assertThat(names(inside.getPath("/"))).containsExactly(file.getFileName().toString());
+            assertThat(names(inside.getPath("/")))
+                    .containsExactly(file.getFileName().toString());
         }
-        assertThat(names(home)).anySatisfy(n -> assertThat(n).startsWith(given.id()).endsWith(".attempt.jsonl"));
+        assertThat(names(home))
+                .anySatisfy(n -> assertThat(n).startsWith(given.id()).endsWith(".attempt.jsonl"));
     }
 
     /** Its lock can't be taken, as where its disk has come to be one that can only be read. */
