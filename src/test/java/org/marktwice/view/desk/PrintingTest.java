@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -64,12 +65,12 @@ class PrintingTest {
 
     @Test
     void theMenuHasEveryKindOnBothPapersAndTheTitleBlock() {
-        var menu = GuiActionRunner.execute(() -> Printing.sheets(
+        JPopupMenu menu = Objects.requireNonNull(GuiActionRunner.execute(() -> Printing.sheets(
                 new JPanel(),
                 () -> ScenarioFile.read(Path.of("scenarios/peg-rail.scenario.json")),
                 "peg-rail",
                 new IssuedBy(),
-                said::add));
+                said::add)));
         assertThat(words(menu))
                 .containsExactly(
                         "All sheets",
@@ -85,9 +86,9 @@ class PrintingTest {
     }
 
     private static List<String> words(JPopupMenu menu) {
-        return GuiActionRunner.execute(() -> Stream.of(menu.getComponents())
+        return Objects.requireNonNull(GuiActionRunner.execute(() -> Stream.of(menu.getComponents())
                 .filter(JMenuItem.class::isInstance)
                 .map(c -> ((JMenuItem) c).getText())
-                .toList());
+                .toList()));
     }
 }

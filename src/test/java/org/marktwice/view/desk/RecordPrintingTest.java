@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -39,15 +40,17 @@ class RecordPrintingTest {
     }
 
     private RecordPrinting printing(RecordModel model) {
-        return GuiActionRunner.execute(() -> new RecordPrinting(new JPanel(), shelf(), model, said::add));
+        return Objects.requireNonNull(
+                GuiActionRunner.execute(() -> new RecordPrinting(new JPanel(), shelf(), model, said::add)));
     }
 
     private List<String> offered(RecordModel model) {
         RecordPrinting printing = printing(model);
-        return GuiActionRunner.execute(() -> Stream.of(printing.menu().getComponents())
+        return Objects.requireNonNull(GuiActionRunner.execute(() -> Stream.of(
+                        printing.menu().getComponents())
                 .filter(JMenuItem.class::isInstance)
                 .map((Component c) -> ((JMenuItem) c).getText())
-                .toList());
+                .toList()));
     }
 
     @Test
