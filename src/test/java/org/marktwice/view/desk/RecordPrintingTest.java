@@ -46,11 +46,11 @@ class RecordPrintingTest {
 
     private List<String> offered(RecordModel model) {
         RecordPrinting printing = printing(model);
-        return Objects.requireNonNull(GuiActionRunner.execute(() -> Stream.of(
-                        printing.menu().getComponents())
-                .filter(JMenuItem.class::isInstance)
-                .map((Component c) -> ((JMenuItem) c).getText())
-                .toList()));
+        return Objects.requireNonNull(
+                GuiActionRunner.execute(() -> Stream.of(printing.menu().getComponents())
+                        .filter(JMenuItem.class::isInstance)
+                        .map((Component c) -> ((JMenuItem) c).getText())
+                        .toList()));
     }
 
     @Test
