@@ -299,7 +299,7 @@ public final class DeskSnapshots {
         home(window, "to-record");
         on(() -> {
             javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "record"));
-            for (int r = 0; r < 16; r++) {
+            for (int r = 0; r < Math.min(16, table.getRowCount()); r++) {
                 table.setValueAt(String.valueOf(320 + (r * 7 % 5) * 0.4), r, 0);
                 table.setValueAt(String.valueOf(140 + (r * 3 % 4) * 0.5), r, 1);
             }
