@@ -22,7 +22,10 @@ import org.marktwice.files.ScenarioFile;
 import org.marktwice.picture.Figures;
 import org.marktwice.scenario.Scenario;
 
-/** Every kind of sheet of every shipped exercise, and of one with long and foreign names, on both papers; on plain wood, which is quick. */
+/**
+ * Every kind of sheet of every shipped exercise on A4, and of every third one and one with long and foreign names on letter
+ * paper too; on plain wood, which is quick.
+ */
 class EverySheetTest {
     private static final Figures PLAIN = (board, surface, scale) -> new BufferedImage(2, 2, BufferedImage.TYPE_INT_RGB);
     private static final String ODD = "with odd names";
@@ -31,7 +34,12 @@ class EverySheetTest {
 
     static List<Arguments> everyExercise() throws IOException {
         List<Arguments> all = new ArrayList<>();
-        for (String id : ids()) for (Paper paper : Paper.values()) all.add(Arguments.of(id, paper));
+        List<String> ids = ids();
+        for (int i = 0; i < ids.size(); i++) {
+            String id = ids.get(i);
+            all.add(Arguments.of(id, Paper.A4));
+            if (i % 3 == 0 || id.equals(ODD)) all.add(Arguments.of(id, Paper.LETTER));
+        }
         return all;
     }
 
