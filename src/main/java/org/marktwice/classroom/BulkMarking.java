@@ -86,6 +86,8 @@ public final class BulkMarking {
         Iterator<Entry> waiting = entries.iterator();
         try {
             for (int done = 0; done < entries.size(); done++) {
+                // an answer that is there already is handed over without a look at this
+                if (Thread.interrupted()) throw new InterruptedException();
                 while (waiting.hasNext() && inHand.size() < threads * IN_HAND) {
                     Entry next = waiting.next();
                     inHand.add(workers.submit(() -> mark(marker, next)));

@@ -84,6 +84,44 @@ final class Aside {
                 failed);
     }
 
+    /**
+     * Asks work to come to an end early and to answer with what it has so far; a cancelled worker's answer would be lost.
+     * The work is told by an interrupt of its thread.
+     */
+    static final class Stop {
+        private @Nullable Thread working;
+        private boolean asked;
+
+        synchronized boolean asked() {
+            return asked;
+        }
+
+        synchronized void ask() {
+            asked = true;
+            if (working != null) working.interrupt();
+        }
+
+        /** Does the work on this thread, which no interrupt reaches once it is done. */
+        <T> T during(Callable<T> work) throws Exception {
+            begin();
+            try {
+                return work.call();
+            } finally {
+                end();
+            }
+        }
+
+        private synchronized void begin() {
+            working = Thread.currentThread();
+            if (asked) working.interrupt();
+        }
+
+        private synchronized void end() {
+            working = null;
+            Thread.interrupted();
+        }
+    }
+
     private static String said(@Nullable Throwable cause) {
         if (cause instanceof FileRefused || cause instanceof Said) return String.valueOf(cause.getMessage());
         if (cause instanceof RuntimeException e) throw e;

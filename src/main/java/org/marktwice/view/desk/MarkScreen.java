@@ -39,7 +39,7 @@ import org.marktwice.view.Screen;
 final class MarkScreen implements Screen {
     static final Command MARK =
             new Command("mark-folder", Place.MARK, "Mark", "menu ENTER", "Mark every file in the folder");
-    static final Command STOP = new Command("stop-marking", Place.MARK, "Stop", "menu PERIOD", "Give the marking up");
+    static final Command STOP = new Command("stop-marking", Place.MARK, "Stop", "menu PERIOD", "Stop marking; what was marked so far stands");
     static final Command LEARNERS =
             new Command("see-learners", Place.MARK, "Learners", "menu 1", "Learners and rules, with the totals");
     static final Command SLIPS =
@@ -93,11 +93,19 @@ final class MarkScreen implements Screen {
     private final JPanel page;
     private Counting counting = Counting.LAST;
     private transient @Nullable SwingWorker<?, ?> working;
+    private transient Aside.Stop stopping = new Aside.Stop();
     private transient @Nullable Marking marking;
+    private final transient Marking.Marks marks;
 
     /** @param set the scenario or the folder of variants to begin with; null for none */
     MarkScreen(Desk desk, @Nullable Path set) {
+        this(desk, set, Marking::of);
+    }
+
+    /** @param marks what marks a folder */
+    MarkScreen(Desk desk, @Nullable Path set, Marking.Marks marks) {
         this.desk = desk;
+        this.marks = marks;
         exercise = new PathField(
                 "mark-exercise",
                 "The exercise's file, or the folder that was handed out",
@@ -112,7 +120,7 @@ final class MarkScreen implements Screen {
         exercise.show(set);
         deeds = List.of(
                 new Deed(MARK, this::mark, () -> working == null),
-                new Deed(STOP, this::stop, () -> working != null),
+                new Deed(STOP, this::stop, () -> working != null && !stopping.asked()),
                 new Deed(LEARNERS, () -> showPane(LEARNERS)),
                 new Deed(SLIPS, () -> showPane(SLIPS)),
                 new Deed(RULES, () -> showPane(RULES)),
@@ -227,28 +235,28 @@ final class MarkScreen implements Screen {
         progress.setVisible(true);
         stop.setVisible(true);
         standing.setText("Marking …");
+        Aside.Stop early = new Aside.Stop();
+        stopping = early;
         working = Aside.run(
-                told -> Marking.of(set.get(), from.get(), even, told),
+                told -> early.during(() -> marks.of(set.get(), from.get(), even, told)),
                 (done, of) -> {
                     progress.setMaximum(of);
                     progress.setValue(done);
-                    if (working != null) standing.setText("Marked " + done + " of " + of);
+                    if (working != null && !early.asked()) standing.setText("Marked " + done + " of " + of);
                 },
                 this::come,
                 why -> {
                     ended();
-                    standing.setText("Nothing was marked.");
-                    say(why);
+                    standing.setText(early.asked() ? "Stopped before any file was marked." : "Nothing was marked.");
+                    if (!early.asked()) say(why);
                 });
         deeds.forEach(Deed::refresh);
     }
 
     private void stop() {
-        SwingWorker<?, ?> now = working;
-        if (now == null) return;
-        now.cancel(true);
-        ended();
-        standing.setText("The marking was given up.");
+        stopping.ask();
+        standing.setText("Stopping …");
+        deeds.forEach(Deed::refresh);
     }
 
     private void ended() {
@@ -307,7 +315,7 @@ final class MarkScreen implements Screen {
                     ResultsExport.write(results, to);
                     return to;
                 },
-                saved -> say("Saved: " + saved),
+                saved -> say("Saved: " + saved + now.caution()),
                 this::say);
     }
 
@@ -378,6 +386,7 @@ final class MarkScreen implements Screen {
 
     @Override
     public void left() {
-        if (working != null) stop();
+        SwingWorker<?, ?> now = working;
+        if (now != null) now.cancel(true);
     }
 }

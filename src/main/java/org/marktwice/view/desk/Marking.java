@@ -22,6 +22,13 @@ final class Marking {
     private final boolean evenIfChanged;
     private final List<Line> lines = new ArrayList<>();
     private final Results.Collector collector;
+    private int files;
+
+    /** Marks a folder: {@link Marking#of}. */
+    interface Marks {
+        Marking of(Path exercise, Path folder, boolean evenIfChanged, BulkMarking.Progress progress)
+                throws FileRefused;
+    }
 
     /**
      * What became of a file.
@@ -92,20 +99,26 @@ final class Marking {
     }
 
     /**
-     * Marks all files of the folder and those below it.
+     * Marks all files of the folder and those below it; where the thread is interrupted, those that it has come to, and
+     * it says so.
      *
      * @param exercise a scenario's file, or a folder of variants
      */
     static Marking of(Path exercise, Path folder, boolean evenIfChanged, BulkMarking.Progress progress)
-            throws FileRefused, InterruptedException {
+            throws FileRefused {
         ExerciseSet set = ExerciseSet.read(exercise);
         Marking marking = new Marking(folder, set, evenIfChanged);
-        BulkMarking.of(folder)
-                .run(
-                        new Marker(set, evenIfChanged),
-                        Runtime.getRuntime().availableProcessors(),
-                        marking::take,
-                        progress);
+        BulkMarking files = BulkMarking.of(folder);
+        marking.files = files.size();
+        try {
+            files.run(
+                    new Marker(set, evenIfChanged),
+                    Runtime.getRuntime().availableProcessors(),
+                    marking::take,
+                    progress);
+        } catch (InterruptedException e) {
+            // what was marked stands, and how many files are left is said
+        }
         return marking;
     }
 
@@ -148,8 +161,19 @@ final class Marking {
     /** How many files there are, and how many of them were marked, in one line. */
     String says() {
         long left = leftOut();
-        return lines.size() - left + " of " + lines.size() + (lines.size() == 1 ? " file" : " files") + " marked"
+        String marked = lines.size() - left + " of " + files + (files == 1 ? " file" : " files") + " marked"
                 + (left == 0 ? "" : "; " + left + " left out, each with its reason under Files");
+        return unread() == 0 ? marked : "Stopped: " + marked + "; " + unread() + " not looked at";
+    }
+
+    /** How many files it hadn't come to when it was stopped. */
+    private int unread() {
+        return files - lines.size();
+    }
+
+    /** What to know of whatever is made of it, as a sentence; empty where all files were looked at. */
+    String caution() {
+        return unread() == 0 ? "" : ". It was stopped: " + unread() + " of " + files + " files are not in it";
     }
 
     /** An attempt as its file has it, with the scenario that it was made on. */
