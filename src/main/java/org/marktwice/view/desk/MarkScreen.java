@@ -39,7 +39,8 @@ import org.marktwice.view.Screen;
 final class MarkScreen implements Screen {
     static final Command MARK =
             new Command("mark-folder", Place.MARK, "Mark", "menu ENTER", "Mark every file in the folder");
-    static final Command STOP = new Command("stop-marking", Place.MARK, "Stop", "menu PERIOD", "Stop marking; what was marked so far stands");
+    static final Command STOP = new Command(
+            "stop-marking", Place.MARK, "Stop", "menu PERIOD", "Stop marking; what was marked so far stands");
     static final Command LEARNERS =
             new Command("see-learners", Place.MARK, "Learners", "menu 1", "Learners and rules, with the totals");
     static final Command SLIPS =

@@ -26,8 +26,7 @@ final class Marking {
 
     /** Marks a folder: {@link Marking#of}. */
     interface Marks {
-        Marking of(Path exercise, Path folder, boolean evenIfChanged, BulkMarking.Progress progress)
-                throws FileRefused;
+        Marking of(Path exercise, Path folder, boolean evenIfChanged, BulkMarking.Progress progress) throws FileRefused;
     }
 
     /**
