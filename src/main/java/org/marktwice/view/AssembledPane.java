@@ -27,7 +27,7 @@ import org.marktwice.rulebook.Verdict;
 import org.marktwice.view.Look.Style;
 
 /** The job put together from its boards, with a sign at whatever is amiss. */
-final class AssembledPane extends JComponent {
+final class AssembledPane extends Painted {
     private static final long serialVersionUID = 1L;
     private static final int SIGN = 14;
     /** Figures come one after the other: they are shown so many milliseconds later, together. */
@@ -45,11 +45,13 @@ final class AssembledPane extends JComponent {
     private final transient AtomicInteger finer = new AtomicInteger();
 
     private transient @Nullable BufferedImage wood;
-    private transient @Nullable Painted painted;
+    private transient @Nullable State painted;
 
-    private record Painted(int width, int height, int corner, boolean dark, int finer) {}
+    /** What the wood looks like hangs on. */
+    private record State(int width, int height, int corner, boolean dark, int finer) {}
 
     AssembledPane(OutcomeModel model, FigureCache figures) {
+        super(AccessibleRole.ICON, 700, 560);
         this.model = model;
         this.pieces = model.pieces();
         this.painter =
@@ -86,10 +88,9 @@ final class AssembledPane extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         Rectangle2D area = area();
         if (area.getWidth() <= 0 || area.getHeight() <= 0) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         Line line = chosen;
         g.drawImage(wood(g, area), 0, 0, getWidth(), getHeight(), null);
         if (line != null) painter.pick(g, job, model.picks(line), area, Look.palette());
@@ -98,7 +99,6 @@ final class AssembledPane extends JComponent {
                 sign(g, one, area);
             }
         }
-        g.dispose();
     }
 
     /** The job without what is picked out; painted anew only when it looks otherwise, or its figure has become finer. */
@@ -106,7 +106,7 @@ final class AssembledPane extends JComponent {
         AffineTransform to = g.getTransform();
         int w = Math.max(1, (int) Math.round(getWidth() * to.getScaleX()));
         int h = Math.max(1, (int) Math.round(getHeight() * to.getScaleY()));
-        Painted now = new Painted(w, h, corner, Look.isDark(), finer.get());
+        State now = new State(w, h, corner, Look.isDark(), finer.get());
         BufferedImage known = wood;
         if (known != null && now.equals(painted)) return known;
         BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB_PRE);
@@ -135,25 +135,5 @@ final class AssembledPane extends JComponent {
         g.draw(disc);
         double inner = side * 0.8;
         new Sign(verdict).paint(g, at.getX() - inner / 2, at.getY() - inner / 2, inner);
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(700), Look.px(560));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -15,45 +15,25 @@ import org.marktwice.view.Calibration.Point;
 import org.marktwice.view.Look.Style;
 
 /** How far the clearances estimated were off, a bar for each attempt, the latest at the right: shorter is better. */
-final class CalibrationChart extends JComponent {
+final class CalibrationChart extends Painted {
     private static final long serialVersionUID = 1L;
     private static final int MOST = 12;
 
     private final transient List<Point> shown;
 
     CalibrationChart(Calibration calibration) {
+        super(AccessibleRole.ICON, 220, 64);
         List<Point> all =
                 calibration.points().stream().filter(p -> !p.off().isEmpty()).toList();
         shown = all.subList(Math.max(0, all.size() - MOST), all.size());
         setVisible(shown.size() > 1);
         setName("calibration");
-        getAccessibleContext().setAccessibleName("How far your clearances were off");
+        readAs("How far your clearances were off");
         getAccessibleContext().setAccessibleDescription(String.join(" ", calibration.words()));
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(220), Look.px(64));
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         double foot = getHeight() - Look.px(16);
         double room = foot - Look.px(14);
         double step = Math.min(Look.px(28), (double) getWidth() / Math.max(1, shown.size()));
@@ -71,6 +51,5 @@ final class CalibrationChart extends JComponent {
             g.drawString(
                     figure, (float) (i * step + (step - Look.px(2) - wide) / 2), (float) (getHeight() - Look.px(3)));
         }
-        g.dispose();
     }
 }

@@ -17,7 +17,7 @@ import org.marktwice.view.Look.Style;
 
 /** An exercise on the start page's list: its picture, its title and how one stands with it; the level above its
  * first, with how many of it are done. */
-public final class ExerciseRow extends JComponent implements ListCellRenderer<Scenario> {
+public final class ExerciseRow extends Painted implements ListCellRenderer<Scenario> {
     private static final long serialVersionUID = 1L;
     private static final int ROW = 84;
     private static final int LEVEL = 32;
@@ -29,6 +29,7 @@ public final class ExerciseRow extends JComponent implements ListCellRenderer<Sc
     private boolean selected;
 
     ExerciseRow(Exercises exercises) {
+        super(AccessibleRole.LIST_ITEM);
         this.exercises = exercises;
         this.scenario = exercises.all().get(0);
     }
@@ -39,7 +40,7 @@ public final class ExerciseRow extends JComponent implements ListCellRenderer<Sc
         scenario = value;
         opensLevel = exercises.opensLevel(index);
         selected = isSelected;
-        getAccessibleContext().setAccessibleName(spoken());
+        readAs(spoken());
         return this;
     }
 
@@ -55,8 +56,7 @@ public final class ExerciseRow extends JComponent implements ListCellRenderer<Sc
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         double top = 0;
         if (opensLevel) {
             g.setFont(Style.HEADING.font());
@@ -79,7 +79,6 @@ public final class ExerciseRow extends JComponent implements ListCellRenderer<Sc
         int marked = mark(g, x + room, y);
         line(g, scenario.title(), Style.SUBTITLE, Ink.INK, x, y, room - marked);
         teaches(g, x, y + Look.px(20), room);
-        g.dispose();
     }
 
     /** The mark so far, its end at x; the room that it takes in pixels. */
@@ -118,20 +117,5 @@ public final class ExerciseRow extends JComponent implements ListCellRenderer<Sc
             shorter = shorter.substring(0, shorter.length() - 1);
         }
         return shorter.stripTrailing() + "…";
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.LIST_ITEM;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

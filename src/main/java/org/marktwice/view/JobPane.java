@@ -16,13 +16,18 @@ import org.marktwice.picture.JobPicture;
 import org.marktwice.scenario.Scenario;
 
 /** The finished job in isometric projection; on a mark sheet each part with the verdict on it and that verdict's sign. */
-final class JobPane extends JComponent {
+final class JobPane extends Painted {
     private static final long serialVersionUID = 1L;
     private static final Map<Scenario, JobPicture> DRAWN = new HashMap<>();
     private static final int SIGN = 27;
 
     private transient @Nullable Scenario scenario;
     private transient @Nullable SheetModel sheet;
+
+    JobPane() {
+        super(AccessibleRole.ICON, 260, 200);
+        setLeast(80, 60);
+    }
 
     void show(Scenario job) {
         scenario = job;
@@ -47,10 +52,9 @@ final class JobPane extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         Scenario job = scenario;
         if (job == null) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         int margin = Look.px(8);
         Rectangle2D area = new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin);
         if (area.getWidth() > 0 && area.getHeight() > 0) {
@@ -58,31 +62,5 @@ final class JobPane extends JComponent {
             if (judged == null) paint(g, job, area);
             else JobVerdicts.paint(g, drawn(job), judged, area, Look.px(SIGN), Look.palette());
         }
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(260), Look.px(200));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(Look.px(80), Look.px(60));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

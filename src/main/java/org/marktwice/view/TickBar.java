@@ -25,7 +25,7 @@ import org.marktwice.view.Look.Style;
  * The replay's bar: a tick for every action, the signs of findings above the ticks that decided them, the board in hand
  * below. Click or drag to go to a step.
  */
-final class TickBar extends JComponent {
+final class TickBar extends Painted {
     private static final long serialVersionUID = 1L;
     private static final int SIDE = 28;
     private static final int SIGN = 14;
@@ -38,6 +38,7 @@ final class TickBar extends JComponent {
 
     /** @param go told the step that was clicked or dragged to */
     TickBar(ReplayModel model, IntConsumer go) {
+        super(AccessibleRole.SLIDER, 600, 112);
         this.model = model;
         this.go = go;
         setName("ticks");
@@ -71,13 +72,7 @@ final class TickBar extends JComponent {
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(600), Look.px(112));
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         double base = baseline();
         g.setStroke(new BasicStroke(Look.px(2)));
         g.setColor(Look.colour(Ink.BORDER));
@@ -87,7 +82,6 @@ final class TickBar extends JComponent {
         for (int s = 1; s <= model.last(); s++) tick(g, s, base);
         boards(g, base);
         marker(g, base);
-        g.dispose();
     }
 
     private void tick(Graphics2D g, int s, double base) {

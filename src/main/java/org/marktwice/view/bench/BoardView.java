@@ -31,6 +31,7 @@ import org.marktwice.picture.SurfacePainter;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 
 /**
  * A board in isometric projection. It rolls and turns visibly from one way of lying to another, so that the eye can follow
@@ -39,7 +40,7 @@ import org.marktwice.view.Look;
  * <p>It shows what it is given and changes nothing: the bench points at it with tools, the mark sheet and the replay only
  * show it.
  */
-public final class BoardView extends JComponent implements PatchView {
+public final class BoardView extends Painted implements PatchView {
     private static final long serialVersionUID = 1L;
     private static final int FRAME = 15;
     private static final double SPRING = 0.2;
@@ -66,6 +67,9 @@ public final class BoardView extends JComponent implements PatchView {
     private double upwardsAtRelease;
 
     public BoardView(FigureCache cache) {
+        super(AccessibleRole.CANVAS, 420, 260);
+        setLeast(160, 110);
+        readAs("Board");
         painter = new IsometricPainter(new SurfacePainter(Figures.live(cache, this::repaint), Look.Style.BODY.font()));
         setName("board-view");
         setFocusable(true);
@@ -232,47 +236,19 @@ public final class BoardView extends JComponent implements PatchView {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         BoardPicture shown = picture;
         Isometric view = projection();
         if (shown == null || view == null) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         painter.paint(g, shown, view, Look.palette());
         new OverlayPainter(g, this, Look.palette()).paint(over);
         ShapeShown.label(g, this, Look.px(18), shape);
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(420), Look.px(260));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(Look.px(160), Look.px(110));
     }
 
     @Override
     public void removeNotify() {
         timer.stop();
         super.removeNotify();
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-            accessibleContext.setAccessibleName("Board");
-        }
-        return accessibleContext;
     }
 
     /** Tilts while dragged with no tool in the hand. */

@@ -8,6 +8,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import net.miginfocom.swing.MigLayout;
@@ -25,6 +26,7 @@ import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.WorkingDrawing;
 import org.marktwice.scenario.Practice;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /**
@@ -94,8 +96,7 @@ final class DrawingPanel extends Sheet {
         head.setText(preview ? "IN THE JOB" : detail().isPresent() ? said() : "WORKING DRAWING");
         String picked =
                 model.part().map(Part::name).map(n -> ", picked out: " + n).orElse("");
-        page.getAccessibleContext()
-                .setAccessibleName(detail().map(d -> "Joint " + d.letter() + ", " + d.title() + ": " + d.said())
+        page.readAs(detail().map(d -> "Joint " + d.letter() + ", " + d.title() + ": " + d.said())
                         .orElse("Working drawing" + picked));
         page.repaint();
     }
@@ -106,22 +107,11 @@ final class DrawingPanel extends Sheet {
         return trying ? model.placing() : Optional.empty();
     }
 
-    private final class Page extends JComponent {
+    private final class Page extends Painted {
         private static final long serialVersionUID = 1L;
 
-        @Override
-        public Dimension getPreferredSize() {
-            return new Dimension(Look.px(250), Look.px(300));
-        }
-
-        @Override
-        public javax.accessibility.AccessibleContext getAccessibleContext() {
-            if (accessibleContext == null) {
-                accessibleContext = new AccessibleJComponent() {
-                    private static final long serialVersionUID = 1L;
-                };
-            }
-            return accessibleContext;
+        Page() {
+            super(AccessibleRole.CANVAS, 250, 300);
         }
 
         private Rectangle2D whole() {
@@ -139,8 +129,7 @@ final class DrawingPanel extends Sheet {
         }
 
         @Override
-        protected void paintComponent(Graphics graphics) {
-            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        protected void draw(Graphics2D g) {
             String picked = model.part().map(Part::id).orElse(null);
             Optional<Placing> placing = preview();
             if (placing.isPresent()) {
@@ -155,7 +144,6 @@ final class DrawingPanel extends Sheet {
             } else {
                 drawing.paint(g, whole(), picked, Look.palette(), Style.NOTE.font());
             }
-            g.dispose();
         }
 
         private void board(Graphics2D g, Placing placing, Rectangle2D area) {

@@ -8,6 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.awt.geom.RoundRectangle2D;
+import javax.accessibility.AccessibleRole;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -31,6 +32,7 @@ import org.marktwice.scenario.Practice;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** The boards on the rack, to be chosen by pointing or by the arrows up and down. */
@@ -156,11 +158,15 @@ final class RackPanel extends JPanel {
     }
 
     /** One board as a card. */
-    private final class Card extends JComponent implements ListCellRenderer<String> {
+    private final class Card extends Painted implements ListCellRenderer<String> {
         private static final long serialVersionUID = 1L;
         private transient BoardState state = model.board();
         private boolean chosen;
         private boolean focused;
+
+        Card() {
+            super(AccessibleRole.LIST_ITEM);
+        }
 
         @Override
         public Component getListCellRendererComponent(
@@ -168,20 +174,9 @@ final class RackPanel extends JPanel {
             state = model.session().bench().board(id);
             chosen = isSelected;
             focused = hasFocus && of.hasFocus();
-            getAccessibleContext()
-                    .setAccessibleName("Board " + id + ", " + title(model, state) + ", " + note(model, state) + ", "
+            readAs("Board " + id + ", " + title(model, state) + ", " + note(model, state) + ", "
                             + Words.size(state.board().size()));
             return this;
-        }
-
-        @Override
-        public javax.accessibility.AccessibleContext getAccessibleContext() {
-            if (accessibleContext == null) {
-                accessibleContext = new AccessibleJComponent() {
-                    private static final long serialVersionUID = 1L;
-                };
-            }
-            return accessibleContext;
         }
 
         @Override
@@ -196,8 +191,7 @@ final class RackPanel extends JPanel {
         }
 
         @Override
-        protected void paintComponent(Graphics graphics) {
-            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        protected void draw(Graphics2D g) {
             int height = getHeight() - Look.px(GAP);
             double line = chosen ? Look.px(2) : 1;
             double arc = Look.px(10);
@@ -224,7 +218,6 @@ final class RackPanel extends JPanel {
             int x = Look.px(PAD + LETTER);
             picture(g, x, getWidth() - x - Look.px(PAD), aside);
             words(g, x, getWidth() - x - Look.px(PAD), aside);
-            g.dispose();
         }
 
         private void picture(Graphics2D g, int x, int width, boolean aside) {

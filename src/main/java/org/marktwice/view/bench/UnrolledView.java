@@ -21,9 +21,10 @@ import org.marktwice.picture.Unrolled;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 
 /** A board unrolled: its four long surfaces under each other, with both ends beside them, all to one scale. */
-public final class UnrolledView extends JComponent implements PatchView {
+public final class UnrolledView extends Painted implements PatchView {
     private static final long serialVersionUID = 1L;
     private static final int MARGIN = 10;
 
@@ -33,6 +34,9 @@ public final class UnrolledView extends JComponent implements PatchView {
     private transient @Nullable ShapeShown shape;
 
     public UnrolledView(FigureCache cache) {
+        super(AccessibleRole.CANVAS, 420, 240);
+        setLeast(160, 90);
+        readAs("Board unrolled");
         painter = new SurfacePainter(Figures.live(cache, this::repaint), Look.Style.BODY.font());
         setName("unrolled-view");
         setFocusable(true);
@@ -95,40 +99,12 @@ public final class UnrolledView extends JComponent implements PatchView {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         BoardPicture shown = picture;
         Unrolled unrolled = layoutNow();
         if (shown == null || unrolled == null) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         unrolled.paint(g, shown, painter, Look.palette());
         new OverlayPainter(g, this, Look.palette()).paint(over);
         ShapeShown.label(g, this, 0, shape);
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(420), Look.px(240));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(Look.px(160), Look.px(90));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-            accessibleContext.setAccessibleName("Board unrolled");
-        }
-        return accessibleContext;
     }
 }

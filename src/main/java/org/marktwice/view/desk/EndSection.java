@@ -30,13 +30,14 @@ import org.marktwice.timber.Knot;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /**
  * The board in the stem it was sawn from, seen from end-2: its end grain, the rings about the pith, and the branches. The
  * pith is dragged, or moved by the arrow keys.
  */
-final class EndSection extends JComponent {
+final class EndSection extends Painted {
     private static final long serialVersionUID = 1L;
     private static final double REACH = 14;
     private static final double RINGS = 10;
@@ -52,6 +53,7 @@ final class EndSection extends JComponent {
 
     /** @param attempt is told while the pith is dragged, and {@code settle} when it is let go */
     EndSection(FigureCache cache, Consumer<Pith> attempt, Consumer<Pith> settle) {
+        super(AccessibleRole.CANVAS, 360, 240);
         this.cache = cache;
         this.attempt = attempt;
         this.settle = settle;
@@ -88,7 +90,7 @@ final class EndSection extends JComponent {
                 : next.pith()
                         .map(p -> ", pith at y " + NumberField.spoken(p.y()) + ", z " + NumberField.spoken(p.z()))
                         .orElse("");
-        getAccessibleContext().setAccessibleName("The board in its stem, seen from end 2" + where);
+        readAs("The board in its stem, seen from end 2" + where);
         repaint();
     }
 
@@ -120,10 +122,9 @@ final class EndSection extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         Board now = board;
         if (now == null || getWidth() < 20 || getHeight() < 20) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         AffineTransform t = toScreen(now);
         double scale = t.getScaleX();
         if (now.pith().isPresent()) rings(g, now.pith().get(), now, t, scale);
@@ -137,7 +138,6 @@ final class EndSection extends JComponent {
             g.setColor(Look.colour(Ink.ACTION));
             g.draw(new Rectangle2D.Double(0.5, 0.5, getWidth() - 1, getHeight() - 1));
         }
-        g.dispose();
     }
 
     private void rings(Graphics2D g, Pith pith, Board of, AffineTransform t, double scale) {
@@ -211,26 +211,6 @@ final class EndSection extends JComponent {
         g.draw(new Line2D.Double(at.getX() - r / 2, at.getY(), at.getX() + r / 2, at.getY()));
         g.draw(new Line2D.Double(at.getX(), at.getY() - r / 2, at.getX(), at.getY() + r / 2));
         label(g, "pith", at.getX() + r + Look.px(16), at.getY() + Look.px(4));
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(360), Look.px(240));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     private final class Hand extends MouseAdapter {

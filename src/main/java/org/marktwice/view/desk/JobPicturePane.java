@@ -4,16 +4,23 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.picture.JobPicture;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 
 /** A job in isometric projection, as far as it is drawn. */
-final class JobPicturePane extends JComponent {
+final class JobPicturePane extends Painted {
     private static final long serialVersionUID = 1L;
     private transient @Nullable JobPicture picture;
+
+    JobPicturePane() {
+        super(AccessibleRole.ICON, 300, 240);
+        readAs("The job as drawn");
+    }
 
     void show(@Nullable Drawing drawing) {
         picture = drawing == null ? null : JobPicture.of(drawing);
@@ -21,21 +28,14 @@ final class JobPicturePane extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         JobPicture now = picture;
         int margin = Look.px(12);
         if (now == null || getWidth() < 4 * margin || getHeight() < 4 * margin) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         now.paint(
                 g,
                 new Rectangle2D.Double(margin, margin, getWidth() - 2 * margin, getHeight() - 2 * margin),
                 JobPicture.Style.PLAIN,
                 Look.palette());
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(300), Look.px(240));
     }
 }

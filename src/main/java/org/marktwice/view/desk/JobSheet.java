@@ -25,13 +25,14 @@ import org.marktwice.picture.Ink;
 import org.marktwice.picture.WorkingDrawing;
 import org.marktwice.scenario.Draft;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /**
  * The job drawing beside the parts table: three views with sizes and the isometric picture, as far as the job is drawn.
  * Pointing at a part picks it out, or joins it; in the three views a part can be dragged.
  */
-final class JobSheet extends JComponent {
+final class JobSheet extends Painted {
     private static final long serialVersionUID = 1L;
     /** A hand that shakes less than this drags nothing, pixels of the usual size. */
     private static final int STILL = 3;
@@ -42,6 +43,8 @@ final class JobSheet extends JComponent {
     private transient @Nullable WorkingDrawing drawn;
 
     JobSheet(SetModel model) {
+        super(AccessibleRole.CANVAS, 460, 560);
+        setLeast(240, 240);
         this.model = model;
         setName("job-sheet");
         Hand hand = new Hand();
@@ -87,7 +90,7 @@ final class JobSheet extends JComponent {
         else if (before == null || !before.drawing().equals(drawing.get()))
             drawn = WorkingDrawing.of(drawing.get(), WorkingDrawing.Method.FIRST_ANGLE);
         String picked = model.picked().map(p -> ", picked out: " + p).orElse("");
-        getAccessibleContext().setAccessibleName("Working drawing" + picked);
+        readAs("Working drawing" + picked);
         setCursor(Cursor.getPredefinedCursor(model.isJoining() ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
         repaint();
     }
@@ -119,15 +122,10 @@ final class JobSheet extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         WorkingDrawing now = drawn;
         if (now == null) {
-            g.setFont(Style.BODY.font());
-            g.setColor(Look.colour(Ink.QUIET));
-            String words = "The drawing appears as soon as a part has its sizes.";
-            int wide = g.getFontMetrics().stringWidth(words);
-            g.drawString(words, Math.max(Look.px(8), (getWidth() - wide) / 2), getHeight() / 2);
+            drawInstead(g, "The drawing appears as soon as a part has its sizes.");
         } else if (hasRoom()) {
             now.paint(g, area(), model.picked().orElse(null), Look.palette(), font());
         }
@@ -135,32 +133,6 @@ final class JobSheet extends JComponent {
             g.setColor(Look.colour(Ink.ACTION));
             g.draw(new Rectangle2D.Double(0.5, 0.5, getWidth() - 1, getHeight() - 1));
         }
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(460), Look.px(560));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(Look.px(240), Look.px(240));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     /** Points at parts and drags them. */

@@ -27,10 +27,11 @@ import org.marktwice.timber.Knot;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.timber.Trace;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** A board that is drawn by hand, unrolled: a knot is dragged over the surfaces, a double click makes one. */
-final class KnotSheet extends JComponent {
+final class KnotSheet extends Painted {
     private static final long serialVersionUID = 1L;
     /** A hand that shakes less than this drags nothing, pixels of the usual size. */
     private static final int STILL = 3;
@@ -49,6 +50,7 @@ final class KnotSheet extends JComponent {
     private String picked = "";
 
     KnotSheet(FigureCache cache, Host host) {
+        super(AccessibleRole.CANVAS, 640, 360);
         this.cache = cache;
         this.host = host;
         setName("knot-sheet");
@@ -60,7 +62,7 @@ final class KnotSheet extends JComponent {
     void show(@Nullable Board next, String knot) {
         board = next;
         picked = knot;
-        getAccessibleContext().setAccessibleName(next == null ? "No board" : "Board " + next.id() + " unrolled");
+        readAs(next == null ? "No board" : "Board " + next.id() + " unrolled");
         repaint();
     }
 
@@ -81,47 +83,15 @@ final class KnotSheet extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         Board now = board;
         Unrolled unrolled = layoutNow();
-        if (now == null) hint(graphics);
+        if (now == null) drawInstead(g, "Add a board: its surfaces and its stem appear here.");
         if (now == null || unrolled == null) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         SurfacePainter painter = new SurfacePainter(Figures.live(cache, this::repaint), Style.BODY.font());
         BoardPicture picture = BoardPicture.of(now);
         if (now.knot(picked).isPresent()) picture = picture.pointed(new Pointed.AtKnot(picked));
         unrolled.paint(g, picture, painter, Look.palette());
-        g.dispose();
-    }
-
-    private void hint(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
-        g.setFont(Style.BODY.font());
-        g.setColor(Look.colour(Ink.QUIET));
-        String words = "Add a board: its surfaces and its stem appear here.";
-        int wide = g.getFontMetrics().stringWidth(words);
-        g.drawString(words, Math.max(Look.px(8), (getWidth() - wide) / 2), getHeight() / 2);
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(640), Look.px(360));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     private static boolean contains(Trace trace, SurfacePoint place) {

@@ -36,10 +36,11 @@ import org.jspecify.annotations.Nullable;
 import org.marktwice.classroom.Results;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** A plot of results in the window's own inks: plain, with thin lines and no ground of its own. */
-final class Plot extends JComponent {
+final class Plot extends Painted {
     private static final long serialVersionUID = 1L;
 
     private enum Kind {
@@ -56,6 +57,10 @@ final class Plot extends JComponent {
     private final transient List<String> keys = new ArrayList<>();
     private double most = 1;
     private String nothing = "Nothing has been marked yet.";
+
+    Plot() {
+        super(AccessibleRole.CANVAS, 420, 220);
+    }
 
     /** How many totals lie in each tenth of the marks. */
     void distribution(Results results) {
@@ -77,7 +82,7 @@ final class Plot extends JComponent {
                 Kind.BARS,
                 highest * 1.1);
         nothing = results.rows().isEmpty() ? "Nothing has been marked yet." : "";
-        getAccessibleContext().setAccessibleName("How the marks are spread" + said);
+        readAs("How the marks are spread" + said);
         setName("distribution");
     }
 
@@ -95,7 +100,7 @@ final class Plot extends JComponent {
         }
         show(all, "try", "marks of 100", Kind.LINES, 116);
         nothing = progress.isEmpty() ? "Nobody has tried more than once." : "";
-        getAccessibleContext().setAccessibleName("Progress over the tries of " + progress.size() + " learners");
+        readAs("Progress over the tries of " + progress.size() + " learners");
         setName("progress-plot");
     }
 
@@ -112,7 +117,7 @@ final class Plot extends JComponent {
         }
         show(all, "facility: reached of 100", "discrimination", Kind.POINTS, 1);
         nothing = keys.isEmpty() ? "It takes several learners to tell." : "";
-        getAccessibleContext().setAccessibleName("Facility and discrimination of " + keys.size() + " rules");
+        readAs("Facility and discrimination of " + keys.size() + " rules");
         setName("items-plot");
     }
 
@@ -132,19 +137,14 @@ final class Plot extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
+    protected void draw(Graphics2D g) {
         XYDataset now = data;
         if (getWidth() < Look.px(80) || getHeight() < Look.px(60)) return;
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
         if (now != null && nothing.isEmpty()) {
             chart(now).draw(g, new Rectangle2D.Double(0, 0, getWidth(), getHeight()));
         } else {
-            g.setFont(Style.BODY.font());
-            g.setColor(Look.colour(Ink.QUIET));
-            int wide = g.getFontMetrics().stringWidth(nothing);
-            g.drawString(nothing, Math.max(0, (getWidth() - wide) / 2), getHeight() / 2);
+            drawInstead(g, nothing);
         }
-        g.dispose();
     }
 
     /** Made anew each time, so that it follows light, dark and the text size. */
@@ -239,25 +239,5 @@ final class Plot extends JComponent {
         renderer.setSeriesItemLabelPaint(series, Look.colour(Ink.INK));
         renderer.setSeriesPositiveItemLabelPosition(
                 series, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE12, TextAnchor.BOTTOM_RIGHT));
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(420), Look.px(220));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

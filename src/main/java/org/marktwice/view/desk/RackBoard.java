@@ -26,13 +26,14 @@ import org.marktwice.timber.KnotBody;
 import org.marktwice.timber.Showing;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /**
  * A real board unrolled, as it was found: every knot as it must come through, dashed how its body runs inside the board as
  * seen square through each surface, and in plain lines what was measured.
  */
-final class RackBoard extends JComponent {
+final class RackBoard extends Painted {
     private static final long serialVersionUID = 1L;
 
     private final transient FigureCache cache;
@@ -41,6 +42,7 @@ final class RackBoard extends JComponent {
     private String nothing = "";
 
     RackBoard(String name, FigureCache cache) {
+        super(AccessibleRole.CANVAS, 480, 220);
         this.cache = cache;
         setName(name);
     }
@@ -54,22 +56,17 @@ final class RackBoard extends JComponent {
         picture = next;
         measured = List.copyOf(readings);
         nothing = otherwise;
-        getAccessibleContext()
-                .setAccessibleName(
+        readAs(
                         next == null ? otherwise : "Board " + next.board().id() + " unrolled");
         repaint();
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         BoardPicture now = picture;
         int margin = Look.px(4);
         if (now == null) {
-            g.setFont(Style.BODY.font());
-            g.setColor(Look.colour(Ink.QUIET));
-            int wide = g.getFontMetrics().stringWidth(nothing);
-            g.drawString(nothing, Math.max(0, (getWidth() - wide) / 2), getHeight() / 2);
+            drawInstead(g, nothing);
         } else if (getWidth() > Look.px(120) && getHeight() > Look.px(40)) {
             Rectangle2D area =
                     new Rectangle2D.Double(margin, margin, getWidth() - 2.0 * margin, getHeight() - 2.0 * margin);
@@ -79,7 +76,6 @@ final class RackBoard extends JComponent {
             bodies(g, now, unrolled);
             for (Showing one : measured) reading(g, one, unrolled);
         }
-        g.dispose();
     }
 
     private static void bodies(Graphics2D g, BoardPicture now, Unrolled unrolled) {
@@ -110,25 +106,5 @@ final class RackBoard extends JComponent {
         g.setStroke(new BasicStroke(Look.px(1)));
         g.setColor(Look.palette().of(Ink.PENCIL, 1));
         g.draw(outline);
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(480), Look.px(220));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -2,9 +2,11 @@ package org.marktwice.view.desk;
 
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Graphics2D;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import javax.accessibility.AccessibleRole;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JTable;
@@ -16,6 +18,7 @@ import org.marktwice.files.RackColumn;
 import org.marktwice.files.TypedRack.Trouble;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /**
@@ -194,11 +197,15 @@ final class RackTableView extends TypingTable {
     }
 
     /** Two lines: the group's word above, the column's below. */
-    private static final class Heading extends JComponent implements javax.swing.table.TableCellRenderer {
+    private static final class Heading extends Painted implements javax.swing.table.TableCellRenderer {
         private static final long serialVersionUID = 1L;
         private transient Head head = new Head("", "", 0);
         private boolean right;
         private boolean begins;
+
+        Heading() {
+            super(AccessibleRole.COLUMN_HEADER, 40, 42);
+        }
 
         @Override
         public Component getTableCellRendererComponent(
@@ -212,13 +219,7 @@ final class RackTableView extends TypingTable {
         }
 
         @Override
-        public java.awt.Dimension getPreferredSize() {
-            return new java.awt.Dimension(Look.px(40), Look.px(42));
-        }
-
-        @Override
-        protected void paintComponent(java.awt.Graphics graphics) {
-            java.awt.Graphics2D g = Look.smooth((java.awt.Graphics2D) graphics.create());
+        protected void draw(Graphics2D g) {
             g.setColor(Look.colour(Ink.PANEL));
             g.fillRect(0, 0, getWidth(), getHeight());
             g.setColor(Look.colour(Ink.BORDER));
@@ -232,7 +233,6 @@ final class RackTableView extends TypingTable {
             g.setColor(Look.colour(Ink.QUIET));
             int x = right ? getWidth() - pad - metrics.stringWidth(head.word()) : pad;
             g.drawString(head.word(), x, Look.px(21) + metrics.getAscent());
-            g.dispose();
         }
     }
 }

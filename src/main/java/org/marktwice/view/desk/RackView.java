@@ -10,6 +10,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.Scrollable;
 import org.marktwice.picture.BoardPicture;
@@ -21,11 +22,12 @@ import org.marktwice.picture.Unrolled;
 import org.marktwice.timber.Board;
 import org.marktwice.view.Card;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.bench.Words;
 
 /** The boards of an exercise, each unrolled on a card of its own, with a line on what it is good for. */
-final class RackView extends JComponent implements Scrollable {
+final class RackView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int CARD = 190;
     /** Where there is room, a board is drawn larger, up to this. */
@@ -41,6 +43,7 @@ final class RackView extends JComponent implements Scrollable {
     private String picked = "";
 
     RackView(FigureCache cache, Consumer<String> onPick) {
+        super(AccessibleRole.CANVAS);
         this.cache = cache;
         this.onPick = onPick;
         setName("rack-view");
@@ -59,6 +62,7 @@ final class RackView extends JComponent implements Scrollable {
         boards = List.copyOf(next);
         notes = says;
         picked = chosen;
+        readAs(boards.size() + " boards" + (chosen.isEmpty() ? "" : ", picked out: " + chosen));
         revalidate();
         repaint();
     }
@@ -86,13 +90,11 @@ final class RackView extends JComponent implements Scrollable {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         for (int i = 0; i < boards.size(); i++) {
             Rectangle at = place(i);
             if (g.hitClip(at.x, at.y, at.width, at.height)) paint(g, boards.get(i), at);
         }
-        g.dispose();
     }
 
     private void paint(Graphics2D g, Board board, Rectangle at) {

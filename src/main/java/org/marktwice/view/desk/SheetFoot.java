@@ -15,10 +15,11 @@ import javax.swing.event.TableColumnModelEvent;
 import javax.swing.event.TableColumnModelListener;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** A last line below a table, which stays in sight and where it is however the lines above are sorted. */
-final class SheetFoot extends JComponent {
+final class SheetFoot extends Painted {
     private static final long serialVersionUID = 1L;
     private static final int HIGH = 30;
 
@@ -33,6 +34,7 @@ final class SheetFoot extends JComponent {
     record Cell(String words, int pad, boolean right) {}
 
     SheetFoot(JTable of) {
+        super(AccessibleRole.LABEL, 40, HIGH);
         this.of = of;
         setVisible(false);
         of.getColumnModel().addColumnModelListener(new TableColumnModelListener() {
@@ -67,18 +69,12 @@ final class SheetFoot extends JComponent {
                         .append(cells.get(i).words())
                         .append("; ");
         }
-        getAccessibleContext().setAccessibleName(said.toString());
+        readAs(said.toString());
         repaint();
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(40), Look.px(HIGH));
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         g.setColor(Look.colour(Ink.QUIET));
         g.fillRect(0, 0, of.getWidth(), Math.max(1, Look.px(1)));
         g.setFont(Style.STRONG.font());
@@ -94,21 +90,5 @@ final class SheetFoot extends JComponent {
             g.drawString(cell.words(), at, base);
             x += wide;
         }
-        g.dispose();
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.LABEL;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -6,20 +6,23 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** A head that is read from below, in two lines at most, so that many narrow columns stand side by side. */
-final class UprightHead extends JComponent implements TableCellRenderer {
+final class UprightHead extends Painted implements TableCellRenderer {
     private static final long serialVersionUID = 1L;
     private static final int HIGH = 152;
     private String words = "";
 
     UprightHead(String help) {
+        super(AccessibleRole.COLUMN_HEADER, 40, HIGH);
         setToolTipText(help);
     }
 
@@ -44,13 +47,7 @@ final class UprightHead extends JComponent implements TableCellRenderer {
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(40), Look.px(HIGH));
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         g.setColor(Look.colour(Ink.PANEL));
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setFont(Style.NOTE.font());
@@ -64,7 +61,6 @@ final class UprightHead extends JComponent implements TableCellRenderer {
             g.drawString(one, -getHeight() + Look.px(7), base);
             base += line;
         }
-        g.dispose();
     }
 
     private static List<String> lines(String words, FontMetrics metrics, int room) {

@@ -7,15 +7,17 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** A table's head of several words, which goes on in a line below where its column is narrow; all end on one line. */
-final class WrappedHead extends JComponent implements TableCellRenderer {
+final class WrappedHead extends Painted implements TableCellRenderer {
     private static final long serialVersionUID = 1L;
     private static final int PAD = 8;
 
@@ -28,6 +30,7 @@ final class WrappedHead extends JComponent implements TableCellRenderer {
      * @param right whether what stands below is written at the right
      */
     WrappedHead(int lines, boolean right) {
+        super(AccessibleRole.COLUMN_HEADER);
         this.lines = lines;
         this.right = right;
     }
@@ -47,8 +50,7 @@ final class WrappedHead extends JComponent implements TableCellRenderer {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         g.setColor(Look.colour(Ink.PANEL));
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setColor(Look.colour(Ink.BORDER));
@@ -64,7 +66,6 @@ final class WrappedHead extends JComponent implements TableCellRenderer {
             g.drawString(line, x, base);
             base += metrics.getHeight();
         }
-        g.dispose();
     }
 
     private List<String> wrapped(FontMetrics metrics, int room) {

@@ -21,10 +21,11 @@ import org.marktwice.picture.FitPicture;
 import org.marktwice.picture.Palette;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** The job put together dry, to be walked round and drawn apart. Dragging tilts it for a look; let go, it springs back. */
-final class FitPane extends JComponent {
+final class FitPane extends Painted {
     private static final long serialVersionUID = 1L;
     private static final int FRAME_MS = 16;
     private static final double TURN_MS = 230;
@@ -47,6 +48,8 @@ final class FitPane extends JComponent {
     private transient Consumer<String> onPart = part -> {};
 
     FitPane(FitModel model, FigureCache figures) {
+        super(AccessibleRole.ICON, 760, 600);
+        setLeast(240, 160);
         this.model = model;
         this.painter = new SurfacePainter(
                 Figures.live(figures, () -> SwingUtilities.invokeLater(this::finer)), Style.BODY.font());
@@ -56,7 +59,7 @@ final class FitPane extends JComponent {
         Mouse mouse = new Mouse();
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
-        getAccessibleContext().setAccessibleName("The job put together dry");
+        readAs("The job put together dry");
     }
 
     private void finer() {
@@ -168,21 +171,9 @@ final class FitPane extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         double device = Math.max(1, g.getTransform().getScaleX());
         picture.paint(g, area(), shown(), device, Look.isDark() ? Palette.DARK : Palette.LIGHT);
-        g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(760), Look.px(600));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(Look.px(240), Look.px(160));
     }
 
     private final class Mouse extends MouseAdapter {
@@ -212,20 +203,5 @@ final class FitPane extends JComponent {
             pressed = null;
             dragged = false;
         }
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -24,9 +24,10 @@ import org.marktwice.quiz.Offer;
 import org.marktwice.quiz.Picture;
 import org.marktwice.quiz.PicturePainter;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 
 /** A question's picture. What can be answered with is outlined under the pointer; a board that lay otherwise before is seen turning. */
-public final class PictureView extends JComponent {
+public final class PictureView extends Painted {
     private static final long serialVersionUID = 1L;
     private static final double TURN = 0.22;
     private static final int FRAME = 16;
@@ -45,6 +46,8 @@ public final class PictureView extends JComponent {
     private transient Offer.@Nullable Place chosen;
 
     PictureView(FigureCache figures, Picture first) {
+        super(AccessibleRole.CANVAS, 420, 320);
+        setLeast(120, 90);
         painter = new SurfacePainter(Figures.live(figures, this::repaint), Look.Style.BODY.font());
         picture = first;
         setOpaque(false);
@@ -120,11 +123,9 @@ public final class PictureView extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         Offer.Place shown = chosen != null ? chosen : pointed;
         laidOut().ifPresent(p -> p.paint(g, painter, Look.palette(), shown));
-        g.dispose();
     }
 
     /** Where a place is to be seen; for tests that point there. */
@@ -140,34 +141,9 @@ public final class PictureView extends JComponent {
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Look.px(420), Look.px(320));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(Look.px(120), Look.px(90));
-    }
-
-    @Override
     public void removeNotify() {
         timer.stop();
         super.removeNotify();
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     private final class Pointing extends MouseAdapter {

@@ -6,6 +6,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -26,6 +27,7 @@ import org.marktwice.view.Column;
 import org.marktwice.view.Commands;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
 import org.marktwice.view.Sign;
@@ -210,21 +212,23 @@ final class ProgressScreen implements Screen {
     }
 
     /** A bar as long as the share, with its figures beside it. */
-    private static final class Share extends JComponent {
+    private static final class Share extends Painted {
         private static final long serialVersionUID = 1L;
         private final int right;
         private final int asked;
 
         Share(int right, int asked) {
+            super(AccessibleRole.LABEL);
             this.right = right;
             this.asked = asked;
             setFont(Style.NOTE.font());
-            setToolTipText(asked == 0 ? "not asked yet" : right + " of " + asked + " right");
+            String said = asked == 0 ? "not asked yet" : right + " of " + asked + " right";
+            setToolTipText(said);
+            readAs(said);
         }
 
         @Override
-        protected void paintComponent(Graphics graphics) {
-            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        protected void draw(Graphics2D g) {
             int words = Look.px(58);
             double wide = Math.max(1, getWidth() - words);
             double high = Look.px(8);
@@ -242,7 +246,6 @@ final class ProgressScreen implements Screen {
                     text,
                     (float) (wide + Look.px(8)),
                     getHeight() / 2f + g.getFontMetrics().getAscent() * 0.36f);
-            g.dispose();
         }
     }
 

@@ -5,15 +5,18 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Collectors;
+import javax.accessibility.AccessibleRole;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import org.marktwice.picture.Ink;
 import org.marktwice.quiz.Progress;
 import org.marktwice.quiz.Standing;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 
 /** All ideas in one bar, by how they stand. The figures beside it say the same. */
-final class Standings extends JComponent {
+final class Standings extends Painted {
     private static final long serialVersionUID = 1L;
 
     /** From the firmest on. */
@@ -23,7 +26,9 @@ final class Standings extends JComponent {
     private final transient Progress progress;
 
     Standings(Progress progress) {
+        super(AccessibleRole.ICON);
         this.progress = progress;
+        readAs(ORDER.stream().map(w -> progress.count(w) + " " + w.spoken()).collect(Collectors.joining(", ")));
     }
 
     private static void paint(Graphics2D g, Standing.Word word, double x, double y, double wide, double high) {
@@ -38,8 +43,7 @@ final class Standings extends JComponent {
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+    protected void draw(Graphics2D g) {
         double high = getHeight();
         int all = Math.max(1, progress.rows().size());
         double x = 0;
@@ -49,7 +53,6 @@ final class Standings extends JComponent {
             if (wide > 0) paint(g, word, x, 0, Math.max(1, wide - gap), high);
             x += wide;
         }
-        g.dispose();
     }
 
     /** The colour that a standing has in the bar. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -17,6 +18,7 @@ import org.marktwice.quiz.Progress;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Look;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
 
 /** Which exercise at the bench would now train what is shaky, and the way to it. */
@@ -60,23 +62,23 @@ final class TrainingPart extends JPanel {
     }
 
     /** The exercise's job. */
-    private static final class Drawn extends JComponent {
+    private static final class Drawn extends Painted {
         private static final long serialVersionUID = 1L;
         private final transient JobPicture job;
 
         Drawn(Scenario exercise) {
+            super(AccessibleRole.ICON);
+            readAs(exercise.title());
             job = JobPicture.of(exercise.drawing());
         }
 
         @Override
-        protected void paintComponent(Graphics graphics) {
-            Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        protected void draw(Graphics2D g) {
             job.paint(
                     g,
                     new Rectangle2D.Double(1, 1, getWidth() - 2.0, getHeight() - 2.0),
                     JobPicture.Style.PLAIN,
                     Look.palette());
-            g.dispose();
         }
     }
 }
