@@ -1,8 +1,6 @@
 package org.marktwice.view;
 
 import java.awt.BasicStroke;
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
@@ -11,9 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.feedback.OutcomeModel;
 import org.marktwice.picture.AssembledJob;

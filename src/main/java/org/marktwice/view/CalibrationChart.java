@@ -1,13 +1,9 @@
 package org.marktwice.view;
 
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.marktwice.advice.Option;
 import org.marktwice.feedback.SheetModel;
 import org.marktwice.picture.Ink;

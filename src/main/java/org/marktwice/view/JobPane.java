@@ -1,14 +1,10 @@
 package org.marktwice.view;
 
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.HashMap;
 import java.util.Map;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.feedback.JobVerdicts;
 import org.marktwice.feedback.SheetModel;

@@ -1,8 +1,6 @@
 package org.marktwice.view;
 
 import java.awt.BasicStroke;
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -13,7 +11,6 @@ import java.util.function.IntConsumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.accessibility.AccessibleValue;
-import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.feedback.ReplayModel;

@@ -26,7 +26,8 @@ class ReadAloudTest {
 
     private static void reach(AccessibleContext at, List<String> found) {
         found.add(at.getAccessibleRole().toDisplayString(Locale.ENGLISH) + ": " + at.getAccessibleName());
-        for (int i = 0; i < at.getAccessibleChildrenCount(); i++) reach(at.getAccessibleChild(i).getAccessibleContext(), found);
+        for (int i = 0; i < at.getAccessibleChildrenCount(); i++)
+            reach(at.getAccessibleChild(i).getAccessibleContext(), found);
     }
 
     private static List<JComponent> painted(Container in) {

@@ -1,7 +1,5 @@
 package org.marktwice.view.bench;
 
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
@@ -9,7 +7,6 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.drawing.Part;
@@ -26,8 +23,8 @@ import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.WorkingDrawing;
 import org.marktwice.scenario.Practice;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /**
  * The working drawing with the part that the board is, picked out. While a turn is tried, and where the scenario grants a
@@ -97,7 +94,7 @@ final class DrawingPanel extends Sheet {
         String picked =
                 model.part().map(Part::name).map(n -> ", picked out: " + n).orElse("");
         page.readAs(detail().map(d -> "Joint " + d.letter() + ", " + d.title() + ": " + d.said())
-                        .orElse("Working drawing" + picked));
+                .orElse("Working drawing" + picked));
         page.repaint();
     }
 

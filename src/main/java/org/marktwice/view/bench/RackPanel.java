@@ -4,13 +4,11 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.awt.geom.RoundRectangle2D;
 import javax.accessibility.AccessibleRole;
 import javax.swing.DefaultListModel;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -32,8 +30,8 @@ import org.marktwice.scenario.Practice;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /** The boards on the rack, to be chosen by pointing or by the arrows up and down. */
 final class RackPanel extends JPanel {
@@ -175,7 +173,7 @@ final class RackPanel extends JPanel {
             chosen = isSelected;
             focused = hasFocus && of.hasFocus();
             readAs("Board " + id + ", " + title(model, state) + ", " + note(model, state) + ", "
-                            + Words.size(state.board().size()));
+                    + Words.size(state.board().size()));
             return this;
         }
 

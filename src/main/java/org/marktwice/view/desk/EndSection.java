@@ -1,8 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.awt.BasicStroke;
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
@@ -13,10 +11,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.Consumer;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.BoardPicture;
@@ -30,8 +26,8 @@ import org.marktwice.timber.Knot;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /**
  * The board in the stem it was sawn from, seen from end-2: its end grain, the rings about the pith, and the branches. The

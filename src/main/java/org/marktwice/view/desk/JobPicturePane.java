@@ -1,11 +1,8 @@
 package org.marktwice.view.desk;
 
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.drawing.Drawing;
 import org.marktwice.picture.JobPicture;

@@ -1,9 +1,7 @@
 package org.marktwice.view.desk;
 
 import java.awt.Cursor;
-import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.ActionEvent;
@@ -13,10 +11,8 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.joml.Vector3d;
 import org.jspecify.annotations.Nullable;
@@ -25,8 +21,8 @@ import org.marktwice.picture.Ink;
 import org.marktwice.picture.WorkingDrawing;
 import org.marktwice.scenario.Draft;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /**
  * The job drawing beside the parts table: three views with sizes and the isometric picture, as far as the job is drawn.

@@ -1,8 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.awt.Cursor;
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
@@ -11,14 +9,11 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Figures;
-import org.marktwice.picture.Ink;
 import org.marktwice.picture.Pointed;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.picture.Unrolled;
@@ -27,8 +22,8 @@ import org.marktwice.timber.Knot;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.timber.Trace;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /** A board that is drawn by hand, unrolled: a knot is dragged over the surfaces, a double click makes one. */
 final class KnotSheet extends Painted {

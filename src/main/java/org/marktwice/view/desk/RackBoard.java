@@ -1,8 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.awt.BasicStroke;
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
@@ -10,9 +8,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.joml.Vector3dc;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.BoardPicture;
@@ -26,8 +22,8 @@ import org.marktwice.timber.KnotBody;
 import org.marktwice.timber.Showing;
 import org.marktwice.timber.Surface;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /**
  * A real board unrolled, as it was found: every knot as it must come through, dashed how its body runs inside the board as
@@ -56,8 +52,7 @@ final class RackBoard extends Painted {
         picture = next;
         measured = List.copyOf(readings);
         nothing = otherwise;
-        readAs(
-                        next == null ? otherwise : "Board " + next.board().id() + " unrolled");
+        readAs(next == null ? otherwise : "Board " + next.board().id() + " unrolled");
         repaint();
     }
 

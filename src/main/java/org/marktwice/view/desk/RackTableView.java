@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
@@ -18,8 +17,8 @@ import org.marktwice.files.RackColumn;
 import org.marktwice.files.TypedRack.Trouble;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /**
  * The rack's table, typed into: Enter goes straight down, Tab on to the right, and below the last line there is always one

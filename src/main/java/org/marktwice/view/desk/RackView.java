@@ -1,7 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.event.MouseAdapter;
@@ -11,7 +10,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.Scrollable;
 import org.marktwice.picture.BoardPicture;
 import org.marktwice.picture.FigureCache;
@@ -22,8 +20,8 @@ import org.marktwice.picture.Unrolled;
 import org.marktwice.timber.Board;
 import org.marktwice.view.Card;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 import org.marktwice.view.bench.Words;
 
 /** The boards of an exercise, each unrolled on a card of its own, with a line on what it is good for. */

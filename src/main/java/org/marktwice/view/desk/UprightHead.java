@@ -1,19 +1,16 @@
 package org.marktwice.view.desk;
 
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /** A head that is read from below, in two lines at most, so that many narrow columns stand side by side. */
 final class UprightHead extends Painted implements TableCellRenderer {

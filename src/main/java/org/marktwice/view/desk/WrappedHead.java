@@ -3,18 +3,16 @@ package org.marktwice.view.desk;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.marktwice.picture.Ink;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /** A table's head of several words, which goes on in a line below where its column is narrow; all end on one line. */
 final class WrappedHead extends Painted implements TableCellRenderer {

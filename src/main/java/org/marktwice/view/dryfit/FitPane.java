@@ -1,16 +1,12 @@
 package org.marktwice.view.dryfit;
 
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.function.Consumer;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
@@ -21,8 +17,8 @@ import org.marktwice.picture.FitPicture;
 import org.marktwice.picture.Palette;
 import org.marktwice.picture.SurfacePainter;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /** The job put together dry, to be walked round and drawn apart. Dragging tilts it for a look; let go, it springs back. */
 final class FitPane extends Painted {

@@ -1,8 +1,6 @@
 package org.marktwice.view.quiz;
 
 import java.awt.Cursor;
-import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -10,9 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.Timer;
 import org.joml.Matrix3d;
 import org.joml.Quaterniond;

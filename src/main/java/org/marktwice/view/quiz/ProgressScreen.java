@@ -1,6 +1,5 @@
 package org.marktwice.view.quiz;
 
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
 import java.nio.file.Path;
@@ -27,8 +26,8 @@ import org.marktwice.view.Column;
 import org.marktwice.view.Commands;
 import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 import org.marktwice.view.Screen;
 import org.marktwice.view.Sign;
 

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javax.accessibility.AccessibleRole;
 import javax.swing.Icon;
-import javax.swing.JComponent;
 import org.marktwice.picture.Ink;
 import org.marktwice.quiz.Progress;
 import org.marktwice.quiz.Standing;

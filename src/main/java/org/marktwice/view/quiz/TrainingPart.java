@@ -1,6 +1,5 @@
 package org.marktwice.view.quiz;
 
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.picture.Ink;
@@ -18,8 +16,8 @@ import org.marktwice.quiz.Progress;
 import org.marktwice.rulebook.Texts;
 import org.marktwice.scenario.Scenario;
 import org.marktwice.view.Look;
-import org.marktwice.view.Painted;
 import org.marktwice.view.Look.Style;
+import org.marktwice.view.Painted;
 
 /** Which exercise at the bench would now train what is shaky, and the way to it. */
 final class TrainingPart extends JPanel {
