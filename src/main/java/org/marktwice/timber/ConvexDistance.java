@@ -22,7 +22,7 @@ final class ConvexDistance {
 
     private static final int MOST_STEPS = 128;
 
-    private final double[] points;
+    private final Hull hull;
     private final Box box;
 
     /** The simplex: points of the difference, and where in the points and in which corner of the box they come from. */
@@ -49,9 +49,8 @@ final class ConvexDistance {
     private double bestSquare;
     private double distance;
 
-    /** @param points x, y, z after one another; at least one point */
-    ConvexDistance(double[] points, Box box) {
-        this.points = points;
+    ConvexDistance(Hull hull, Box box) {
+        this.hull = hull;
         this.box = box;
         start();
     }
@@ -89,7 +88,7 @@ final class ConvexDistance {
         Vector3d at = new Vector3d();
         for (int i = 0; i < count; i++) {
             int k = from[i];
-            at.fma(weight[i], new Vector3d(points[k], points[k + 1], points[k + 2]));
+            at.fma(weight[i], new Vector3d(hull.at(k), hull.at(k + 1), hull.at(k + 2)));
         }
         return at;
     }
@@ -101,20 +100,11 @@ final class ConvexDistance {
     }
 
     private void start() {
-        double dx = 0;
-        double dy = 0;
-        double dz = 0;
-        int n = points.length / 3;
-        for (int k = 0; k < points.length; k += 3) {
-            dx += points[k];
-            dy += points[k + 1];
-            dz += points[k + 2];
-        }
         support(
                 0,
-                (box.min().x() + box.max().x()) / 2 - dx / n,
-                (box.min().y() + box.max().y()) / 2 - dy / n,
-                (box.min().z() + box.max().z()) / 2 - dz / n);
+                (box.min().x() + box.max().x()) / 2 - hull.middle(0),
+                (box.min().y() + box.max().y()) / 2 - hull.middle(1),
+                (box.min().z() + box.max().z()) / 2 - hull.middle(2));
         count = 1;
         weight[0] = 1;
         vx = wx[0];
@@ -124,20 +114,12 @@ final class ConvexDistance {
 
     /** Puts into place {@code at} the point of the difference that lies farthest in a direction. */
     private void support(int at, double dx, double dy, double dz) {
-        double most = Double.NEGATIVE_INFINITY;
-        int best = 0;
-        for (int k = 0; k + 2 < points.length; k += 3) {
-            double along = dx * points[k] + dy * points[k + 1] + dz * points[k + 2];
-            if (along > most) {
-                most = along;
-                best = k;
-            }
-        }
+        int best = hull.farthest(dx, dy, dz);
         from[at] = best;
         corner[at] = (dx > 0 ? 0 : 1) | (dy > 0 ? 0 : 2) | (dz > 0 ? 0 : 4);
-        wx[at] = points[best] - (dx > 0 ? box.min().x() : box.max().x());
-        wy[at] = points[best + 1] - (dy > 0 ? box.min().y() : box.max().y());
-        wz[at] = points[best + 2] - (dz > 0 ? box.min().z() : box.max().z());
+        wx[at] = hull.at(best) - (dx > 0 ? box.min().x() : box.max().x());
+        wy[at] = hull.at(best + 1) - (dy > 0 ? box.min().y() : box.max().y());
+        wz[at] = hull.at(best + 2) - (dz > 0 ? box.min().z() : box.max().z());
     }
 
     private boolean isKnown(int next) {

@@ -33,6 +33,7 @@ public final class KnotBody {
     private final @Nullable Box bounds;
     private volatile @Nullable List<Trace> traces;
     private volatile @Nullable KnotBody dead;
+    private volatile @Nullable Hull hull;
 
     private KnotBody(Knot knot, Size size, Vector3dc origin, double from) {
         this.knot = knot;
@@ -162,7 +163,16 @@ public final class KnotBody {
         double apart = apart(around, cut);
         if (apart >= cap) return cap;
         if (apart == 0 && reaches(cut)) return 0;
-        return Math.min(cap, new ConvexDistance(corners, cut).solve(cap));
+        return Math.min(cap, new ConvexDistance(hull(), cut).solve(cap));
+    }
+
+    private Hull hull() {
+        Hull known = hull;
+        if (known == null) {
+            known = new Hull(corners);
+            hull = known;
+        }
+        return known;
     }
 
     /** Whether one of its corners lies in the box; the quick answer where the knot runs right into it. */
@@ -190,7 +200,7 @@ public final class KnotBody {
     /** Where the clearance is: its figure, and the points at its ends; empty where {@link #isEmpty()}. */
     public Optional<Nearest> nearest(Box cut) {
         if (isEmpty()) return Optional.empty();
-        ConvexDistance distance = new ConvexDistance(corners, cut);
+        ConvexDistance distance = new ConvexDistance(hull(), cut);
         double mm = distance.solve(Double.POSITIVE_INFINITY);
         return Optional.of(new Nearest(mm, distance.onHull(), distance.onBox()));
     }

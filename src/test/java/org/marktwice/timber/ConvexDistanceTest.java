@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Hulls whose distance from a box is known without searching. */
 class ConvexDistanceTest {
     private static double distance(Box box, double... points) {
-        return new ConvexDistance(points, box).solve(Double.POSITIVE_INFINITY);
+        return new ConvexDistance(new Hull(points), box).solve(Double.POSITIVE_INFINITY);
     }
 
     private static double[] corners(Box box) {
@@ -95,7 +95,7 @@ class ConvexDistanceTest {
     @Test
     void endsEarlyOnceItIsSureOfEnough() {
         Box box = Box.of(0, 0, 0, 10, 10, 10);
-        assertThat(new ConvexDistance(new double[] {40, 5, 5, 60, 5, 5}, box).solve(12))
+        assertThat(new ConvexDistance(new Hull(new double[] {40, 5, 5, 60, 5, 5}), box).solve(12))
                 .isBetween(12.0, 30.0);
     }
 }
