@@ -13,7 +13,8 @@ class HullTest {
 
     private static double farthest(double[] points, double[] d) {
         double most = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < points.length; k += 3) most = Math.max(most, along(points[k], points[k + 1], points[k + 2], d));
+        for (int k = 0; k < points.length; k += 3)
+            most = Math.max(most, along(points[k], points[k + 1], points[k + 2], d));
         return most;
     }
 
@@ -23,7 +24,8 @@ class HullTest {
         double[] stretch = {random.nextInt(4) * 10, random.nextInt(4) * 5, random.nextInt(4)};
         double[] points = new double[3 * count];
         for (int k = 0; k < points.length; k++) {
-            points[k] = 300 * (k % 3) + stretch[k % 3] * (random.nextBoolean() ? random.nextDouble() : random.nextInt(3));
+            points[k] =
+                    300 * (k % 3) + stretch[k % 3] * (random.nextBoolean() ? random.nextDouble() : random.nextInt(3));
         }
         return points;
     }
@@ -45,6 +47,7 @@ class HullTest {
     @Test
     void itsMiddleIsTheMean() {
         Hull hull = new Hull(new double[] {0, 0, 0, 3, 0, 9, 6, 30, 0});
-        assertThat(new double[] {hull.middle(0), hull.middle(1), hull.middle(2)}).containsExactly(3, 10, 3);
+        assertThat(new double[] {hull.middle(0), hull.middle(1), hull.middle(2)})
+                .containsExactly(3, 10, 3);
     }
 }
