@@ -8,13 +8,14 @@ public final class LearnerName {
     private LearnerName() {}
 
     /**
-     * The same for one learner however the name was typed: capitals, blanks and the way in which an accent is written
-     * (Unicode, normal form C) don't count.
+     * The same for one learner however the name was typed: capitals, blanks of every kind, the way in which an accent is
+     * written (Unicode, normal form C) and what isn't seen, such as marks of the reading direction, don't count.
      */
     public static String key(String name) {
         return Normalizer.normalize(name, Normalizer.Form.NFC)
+                .replaceAll("\\p{Cf}", "")
+                .replaceAll("[\\s\\p{Z}]+", " ")
                 .strip()
-                .replaceAll("\\s+", " ")
                 .toLowerCase(Locale.ROOT);
     }
 }

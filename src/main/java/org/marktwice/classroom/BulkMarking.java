@@ -56,7 +56,9 @@ public final class BulkMarking {
         if (!Files.isDirectory(folder)) throw new FileRefused(folder.toString(), "expected a folder, found a file");
         List<Entry> entries = new ArrayList<>();
         try {
-            Files.walkFileTree(folder, new Collector(folder, entries));
+            // a link to the folder would be seen as a file
+            Path real = folder.toRealPath();
+            Files.walkFileTree(real, new Collector(real, entries));
         } catch (IOException e) {
             throw new FileRefused(folder.toString(), "the folder can't be read");
         }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.apache.commons.csv.CSVRecord;
 import org.marktwice.bench.LearnerName;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Tables;
@@ -36,19 +35,19 @@ public record ClassList(List<String> learners) {
 
     /** A CSV file with a learner a line; only that column is kept. */
     public static ClassList read(Path file) throws FileRefused {
-        List<CSVRecord> lines = Tables.read(file);
+        List<Tables.Line> lines = Tables.read(file);
         if (lines.isEmpty()) throw new FileRefused(file.toString(), "there is no learner in it");
         int column = 0;
         int first = 0;
         for (int i = 0; i < lines.get(0).size(); i++) {
-            if (!Tables.cell(lines.get(0), i).equalsIgnoreCase(TITLE)) continue;
+            if (!lines.get(0).cell(i).equalsIgnoreCase(TITLE)) continue;
             column = i;
             first = 1;
         }
         List<String> learners = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (CSVRecord line : lines.subList(first, lines.size())) {
-            String learner = Tables.text(Tables.cell(line, column));
+        for (Tables.Line line : lines.subList(first, lines.size())) {
+            String learner = Tables.text(line.cell(column));
             if (learner.isEmpty()) continue;
             check(file, line, learner, seen);
             learners.add(learner);
@@ -58,8 +57,8 @@ public record ClassList(List<String> learners) {
         return new ClassList(learners);
     }
 
-    private static void check(Path file, CSVRecord line, String learner, Set<String> seen) throws FileRefused {
-        int number = (int) line.getRecordNumber();
+    private static void check(Path file, Tables.Line line, String learner, Set<String> seen) throws FileRefused {
+        int number = line.number();
         if (learner.length() > LONGEST || learner.chars().anyMatch(Character::isISOControl)) {
             throw new FileRefused(
                     file.toString(),

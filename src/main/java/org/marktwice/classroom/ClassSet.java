@@ -15,9 +15,9 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.CSVRecord;
 import org.marktwice.classroom.Variants.Variant;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.Printable;
 import org.marktwice.files.Save;
 import org.marktwice.files.Tables;
 
@@ -77,12 +77,26 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
             if (!isFree(file.getKey(), file.getValue())) {
                 throw new FileRefused(
                         file.getKey().toString(),
-                        "there is another set in this folder; it is left as it is: choose another");
+                        "there is another set in this folder; it is left as it is: choose another folder");
             }
         }
+        checkIndex(folder);
         Save.folder(folder);
         files.put(folder.resolve(INDEX), index());
         for (Map.Entry<Path, byte[]> file : files.entrySet()) Save.whole(file.getKey(), file.getValue());
+    }
+
+    /** The index of another set, or of more learners, is what their attempts are known by. */
+    private void checkIndex(Path folder) throws FileRefused {
+        Set<String> own = new HashSet<>();
+        for (Given one : given) own.add(one.variant().scenario().digest());
+        for (Entry entry : entries(folder)) {
+            if (own.contains(entry.digest())) continue;
+            throw new FileRefused(
+                    folder.resolve(INDEX).toString(),
+                    "the set in this folder has a learner whom this one hasn't, " + Printable.of(entry.learner())
+                            + "; it is left as it is: choose another folder");
+        }
     }
 
     private static boolean isFree(Path file, byte[] bytes) throws FileRefused {
@@ -105,23 +119,23 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
     public static List<Entry> entries(Path folder) throws FileRefused {
         Path file = folder.resolve(INDEX);
         if (!Files.exists(file)) return List.of();
-        List<CSVRecord> lines = Tables.read(file);
+        List<Tables.Line> lines = Tables.read(file);
         int[] columns = new int[3];
         for (int i = 0; i < 3; i++) {
             columns[i] = lines.isEmpty()
                     ? -1
                     : lines.get(0)
-                            .toList()
+                            .cells()
                             .indexOf(List.of("learner", "file", "digest").get(i));
             if (columns[i] < 0)
                 throw new FileRefused(file.toString(), "expected the index of a class set, as \"make\" writes it");
         }
         List<Entry> entries = new ArrayList<>();
-        for (CSVRecord line : lines.subList(1, lines.size())) {
+        for (Tables.Line line : lines.subList(1, lines.size())) {
             entries.add(new Entry(
-                    Tables.text(Tables.cell(line, columns[0])),
-                    Tables.cell(line, columns[1]),
-                    Tables.cell(line, columns[2])));
+                    Tables.text(line.cell(columns[0])),
+                    line.cell(columns[1]),
+                    line.cell(columns[2])));
         }
         return entries;
     }

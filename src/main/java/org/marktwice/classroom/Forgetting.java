@@ -1,8 +1,6 @@
 package org.marktwice.classroom;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,11 +9,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.CSVRecord;
 import org.marktwice.bench.Attempt;
 import org.marktwice.bench.LearnerName;
 import org.marktwice.files.FileRefused;
@@ -47,13 +41,16 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
 
     /** Looks, and changes nothing. Folders in the folder are looked into. */
     public static Forgetting find(Path folder, String learner) throws FileRefused {
-        if (!Files.isDirectory(folder)) throw new FileRefused(folder.toString(), "there is no such folder");
+        if (!Files.exists(folder)) throw new FileRefused(folder.toString(), "there is no such folder");
+        if (!Files.isDirectory(folder)) throw new FileRefused(folder.toString(), "expected a folder, found a file");
         List<Path> all = new ArrayList<>();
         try {
-            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            // a link to the folder would be seen as a file
+            Path real = folder.toRealPath();
+            Files.walkFileTree(real, new SimpleFileVisitor<>() {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                    all.add(file);
+                    all.add(folder.resolve(real.relativize(file)));
                     return FileVisitResult.CONTINUE;
                 }
             });
@@ -71,14 +68,22 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
     /** Deletes what was found, the doubtful excepted. @throws FileRefused where something can't be; the rest is gone */
     public void delete() throws FileRefused {
         Search search = new Search(learner);
-        for (Path table : tables) Save.whole(table, search.without(table));
+        FileRefused first = null;
         for (Path file : files) {
             try {
                 Files.deleteIfExists(file);
             } catch (IOException e) {
-                throw new FileRefused(file.toString(), "it can't be deleted");
+                first = first == null ? new FileRefused(file.toString(), "it can't be deleted") : first;
             }
         }
+        for (Path table : tables) {
+            try {
+                Save.whole(table, search.without(table));
+            } catch (FileRefused e) {
+                first = first == null ? e : first;
+            }
+        }
+        if (first != null) throw first;
     }
 
     private static final class Search {
@@ -108,7 +113,7 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
         }
 
         private static String name(Path file) {
-            return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+            return LearnerName.key(String.valueOf(file.getFileName()));
         }
 
         private boolean isTheirAttempt(Path file) {
@@ -123,16 +128,18 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
 
         /** Between other letters and digits a name is no name. */
         private boolean bearsTheName(String name) {
-            int at = learner.isEmpty() ? -1 : name.indexOf(learner);
-            if (at < 0) return false;
-            int end = at + learner.length();
-            return (at == 0 || !Character.isLetterOrDigit(name.charAt(at - 1)))
-                    && (end == name.length() || !Character.isLetterOrDigit(name.charAt(end)));
+            for (int at = name.indexOf(learner); at >= 0 && !learner.isEmpty(); at = name.indexOf(learner, at + 1)) {
+                int end = at + learner.length();
+                boolean begins = at == 0 || !Character.isLetterOrDigit(name.charAt(at - 1));
+                boolean ends = end == name.length() || !Character.isLetterOrDigit(name.charAt(end));
+                if (begins && ends) return true;
+            }
+            return false;
         }
 
         private void table(Path file) {
             try {
-                List<CSVRecord> lines = Tables.read(file);
+                List<Tables.Line> lines = Tables.read(file);
                 int column = column(lines);
                 if (column < 0 || lines.stream().skip(1).noneMatch(l -> isOf(l, column))) return;
                 tables.add(file);
@@ -166,14 +173,14 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
             }
         }
 
-        private boolean isOf(CSVRecord line, int column) {
-            return is(Tables.text(Tables.cell(line, column)));
+        private boolean isOf(Tables.Line line, int column) {
+            return is(Tables.text(line.cell(column)));
         }
 
-        private static int column(List<CSVRecord> lines) {
+        private static int column(List<Tables.Line> lines) {
             if (lines.isEmpty()) return -1;
             for (int i = 0; i < lines.get(0).size(); i++) {
-                if (Tables.cell(lines.get(0), i).equalsIgnoreCase(TITLE)) return i;
+                if (lines.get(0).cell(i).equalsIgnoreCase(TITLE)) return i;
             }
             return -1;
         }
@@ -184,17 +191,10 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
                 for (RecordFile.Row row : record.rows()) if (is(row.learner())) record = record.without(row.learner());
                 return record.bytes();
             }
-            List<CSVRecord> lines = Tables.read(table);
+            List<Tables.Line> lines = Tables.read(table);
             int column = column(lines);
-            StringBuilder text = new StringBuilder();
-            try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-                for (CSVRecord line : lines) {
-                    if (line == lines.get(0) || !isOf(line, column)) printer.printRecord(line);
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException("a text in memory can be written", e);
-            }
-            return text.toString().getBytes(StandardCharsets.UTF_8);
+            int head = lines.get(0).number();
+            return Tables.without(table, line -> line.number() != head && isOf(line, column));
         }
     }
 }

@@ -2,12 +2,17 @@ package org.marktwice.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.classroom.Forgetting;
 import org.marktwice.files.FileRefused;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Deletes what there is about a learner. */
 @Command(
@@ -32,6 +37,10 @@ import picocli.CommandLine.Parameters;
 final class ClassForgetCommand implements Callable<Integer> {
     private final Console console;
 
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
     @Parameters(index = "0", paramLabel = "LEARNER", description = "as the attempts have it; capitals don't count")
     private String learner = "";
 
@@ -50,6 +59,9 @@ final class ClassForgetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FileRefused {
+        if (LearnerName.key(learner).isEmpty()) {
+            throw QuizAsked.wrong(Objects.requireNonNull(spec), "expected a learner, found \"" + learner + "\"");
+        }
         Forgetting found = Forgetting.find(folder, learner);
         if (yes) found.delete();
         if (json) json(found);

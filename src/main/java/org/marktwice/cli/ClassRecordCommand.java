@@ -1,5 +1,6 @@
 package org.marktwice.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.classroom.BulkMarking;
 import org.marktwice.classroom.ClassList;
@@ -20,6 +22,7 @@ import org.marktwice.classroom.Results;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RecordFile;
 import org.marktwice.files.Save;
+import org.marktwice.fit.Tolerances;
 import org.marktwice.print.Page;
 import org.marktwice.print.Paper;
 import org.marktwice.print.RecordSheets;
@@ -44,8 +47,9 @@ import picocli.CommandLine.Parameters;
             "RECORD is a table (*.csv): a line a learner, a column a measure, empty where nothing was measured; or JSON",
             "(*.record.json, see scenarios/schema/record.schema.json). Measures: across, deep, high; place-PART;",
             "diagonal-1-a and diagonal-1-b …, of which the difference counts; gap-JOINT. What there is on this job stands",
-            "in the head of an empty record. On paper an empty cell is room to write in: an empty record is a blank for",
-            "the bench, one filled in has its bands, and with --attempts the practice marks.",
+            "in the head of an empty record, which is never begun over a file that is there. On paper an empty cell is",
+            "room to write in: an empty record is a blank for the bench, one filled in has its bands, and with",
+            "--attempts the practice marks.",
             "",
             "Exit 0: done. 2: a file can't be read, or has a measure that this job hasn't.",
             "",
@@ -124,8 +128,7 @@ final class ClassRecordCommand implements Callable<Integer> {
     public Integer call() throws FileRefused, InterruptedException {
         Scenario scenario = Inputs.scenario(scenarioFile);
         RecordFile file = file(scenario);
-        String name = recordFile == null ? "--tolerance" : recordFile.toString();
-        JobRecord record = JobRecord.of(scenario, file, name);
+        JobRecord record = JobRecord.of(scenario, file, String.valueOf(recordFile));
         for (Path one : out) check(one);
         Beside beside = attempts == null ? null : record.beside(practice(attempts));
         for (Path one : out) write(one, file, record, beside);
@@ -144,6 +147,8 @@ final class ClassRecordCommand implements Callable<Integer> {
         } else {
             throw wrong("expected a RECORD, or --class LIST.csv to begin one");
         }
+        if (tolerance != null && Tolerances.preset(tolerance).isEmpty()) throw wrong(noTolerances(tolerance));
+        if (set != null && attempts == null) throw wrong("--set: expected --attempts as well");
         if (gap != null && !(gap > 0 && gap <= 100)) throw wrong("--gap: expected a number above 0 up to 100");
         RecordFile named = new RecordFile(scenario.id(), file.tolerance(), file.gap(), file.rows());
         if (!file.scenario().isEmpty()) named = file;
@@ -151,26 +156,42 @@ final class ClassRecordCommand implements Callable<Integer> {
                 tolerance == null ? file.tolerance() : tolerance, gap == null ? file.gap() : OptionalDouble.of(gap));
     }
 
+    private static String noTolerances(String found) {
+        return "--tolerance: expected one of "
+                + Tolerances.presets().stream().map(Tolerances::id).collect(Collectors.joining(", ")) + ", found \""
+                + found + "\"";
+    }
+
     private CommandLine.ParameterException wrong(String why) {
         if (spec == null) throw new IllegalStateException("picocli sets the spec");
         return new CommandLine.ParameterException(spec.commandLine(), why);
     }
 
-    private static void check(Path to) throws FileRefused {
-        String name = to.toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(".csv")
-                || name.endsWith(".json")
-                || SheetFile.named(to).isPresent()) return;
+    private void check(Path to) throws FileRefused {
+        if (SheetFile.named(to).isPresent()) return;
+        if (isTable(to) || isJson(to)) {
+            if (recordFile != null || !Files.exists(to)) return;
+            throw new FileRefused(
+                    to.toString(),
+                    "there is a file already, and it is left as it is: give it as RECORD to go on with it, or name another");
+        }
         throw new FileRefused(
                 to.toString(),
                 "expected a file *.csv or *.record.json to write to, or *.pdf, *.svg or *.png to print to");
     }
 
+    private static boolean isTable(Path to) {
+        return to.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+    }
+
+    private static boolean isJson(Path to) {
+        return to.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    }
+
     private void write(Path to, RecordFile file, JobRecord record, @Nullable Beside beside) throws FileRefused {
-        String name = to.toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(".csv")) {
+        if (isTable(to)) {
             Save.whole(to, file.csv(record.measures().stream().map(Measure::id).toList()));
-        } else if (name.endsWith(".json")) {
+        } else if (isJson(to)) {
             Save.whole(to, file.bytes());
         } else {
             List<Page> pages = each

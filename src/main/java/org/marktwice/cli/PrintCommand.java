@@ -33,8 +33,8 @@ import picocli.CommandLine.TypeConversionException;
         footer = {
             "",
             "The worksheet shows the boards unrolled, to be marked in pencil, and holds no answers. On A4 the drawing",
-            "is in first angle, on letter in third. Sheets bear no date. An old file of that name is replaced; SVG and",
-            "PNG, which hold one page, get them one under another.",
+            "is in first angle, on letter in third. Sheets bear no date; with --date the drawing and parts list do. An",
+            "old file of that name is replaced; SVG and PNG, which hold one page, get them one under another.",
             "",
             "Exit 0: written. 2: SCENARIO can't be read, or OUT can't be written.",
             "",

@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.marktwice.bench.LearnerName;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.QuizFile;
 import org.marktwice.files.QuizJournal;
@@ -81,13 +82,25 @@ final class QuizTakeCommand implements Callable<Integer> {
         if (file.toFile().exists()) {
             QuizFile read = QuizFile.read(file);
             read.notices().forEach(console::complain);
+            checkIsTheirs(file, read.learner());
             learning = Learning.of(read, Spacing.WEEKLY);
         }
         List<Kind> kinds = many == null ? learning.due(OffsetDateTime.now(clock).toLocalDate()) : learning.more(many);
         return take(kinds, learning, file, clock);
     }
 
+    /** Answers in another's journal would be taken for that learner's. */
+    private void checkIsTheirs(Path file, String whose) {
+        String named = learner;
+        if (named == null || LearnerName.key(named).equals(LearnerName.key(whose))) return;
+        throw QuizAsked.wrong(
+                Objects.requireNonNull(spec), "--learner: " + file + " is the journal of \"" + whose + "\"");
+    }
+
     private String who(LearnerFolder folder) {
+        if (learner != null && LearnerName.key(learner).isEmpty()) {
+            throw QuizAsked.wrong(Objects.requireNonNull(spec), "--learner: expected a name or number, found \"" + learner + "\"");
+        }
         String named = learner == null ? folder.settings().learner() : learner;
         return named.isBlank() ? "unnamed" : named.strip();
     }

@@ -2,8 +2,11 @@ package org.marktwice.files;
 
 /** Text from elsewhere, fit to be shown: what would break a line, or turn the reading of what follows, is a question mark. */
 public final class Printable {
-    /** Controls; and embeddings, overrides and isolates of the Unicode bidirectional algorithm (UAX 9). */
-    private static final String UNSEEN = "[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]";
+    /**
+     * Controls (the second set of them too, by which a terminal can be told what to do), separators of lines and paragraphs;
+     * and embeddings, overrides and isolates of the Unicode bidirectional algorithm (UAX 9).
+     */
+    private static final String UNSEEN = "[\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069]";
 
     private Printable() {}
 

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.MeasuredBoard;
@@ -42,11 +41,11 @@ final class RackTable {
     }
 
     /** A board of which more lines may come. */
-    private record Begun(Board.Facts bare, CSVRecord first, Map<String, List<Showing>> knots) {}
+    private record Begun(Board.Facts bare, Tables.Line first, Map<String, List<Showing>> knots) {}
 
     static RackFile read(String name, byte[] bytes) throws FileRefused {
         RackTable table = new RackTable(name);
-        for (CSVRecord line : Tables.readEven(name, bytes)) {
+        for (Tables.Line line : Tables.readEven(name, bytes)) {
             if (!table.columns.isEmpty()) table.line(line);
             else head(name, line).forEach((column, at) -> table.columns.put(column.id(), at));
         }
@@ -61,19 +60,19 @@ final class RackTable {
         return new MeasuredBoard(begun.bare(), knots);
     }
 
-    private FileRefused refuse(CSVRecord line, String column, String reason) {
+    private FileRefused refuse(Tables.Line line, String column, String reason) {
         return refuse(name, line, column, reason);
     }
 
-    private static FileRefused refuse(String name, CSVRecord line, String column, String reason) {
-        return new FileRefused(name, (int) line.getRecordNumber(), 0, column, reason);
+    private static FileRefused refuse(String name, Tables.Line line, String column, String reason) {
+        return new FileRefused(name, line.number(), 0, column, reason);
     }
 
     /** Where each column stands. */
-    static Map<RackColumn, Integer> head(String name, CSVRecord line) throws FileRefused {
+    static Map<RackColumn, Integer> head(String name, Tables.Line line) throws FileRefused {
         Map<RackColumn, Integer> columns = new EnumMap<>(RackColumn.class);
         for (int i = 0; i < line.size(); i++) {
-            String title = line.get(i).strip().toLowerCase(Locale.ROOT);
+            String title = line.cell(i).toLowerCase(Locale.ROOT);
             if (title.isEmpty()) continue;
             Optional<RackColumn> column = RackColumn.of(title);
             if (column.isEmpty()) {
@@ -93,18 +92,18 @@ final class RackTable {
         return columns;
     }
 
-    private String cell(CSVRecord line, String column) {
-        return Tables.cell(line, columns.getOrDefault(column, -1));
+    private String cell(Tables.Line line, String column) {
+        return line.cell(columns.getOrDefault(column, -1));
     }
 
-    private double number(CSVRecord line, String column, Range range) throws FileRefused {
+    private double number(Tables.Line line, String column, Range range) throws FileRefused {
         String text = cell(line, column);
         double value = Tables.number(text);
         if (range.contains(value)) return value;
         throw refuse(line, column, "expected " + range.spoken() + ", found " + Words.quoted(text));
     }
 
-    private void line(CSVRecord line) throws FileRefused {
+    private void line(Tables.Line line) throws FileRefused {
         String id = cell(line, "board");
         if (!Id.BOARD.matches(id)) {
             throw refuse(line, "board", "expected an id of 1 to 20 letters and digits, found " + Words.quoted(id));
@@ -121,7 +120,7 @@ final class RackTable {
             throw refuse(line, "on", "expected the surface on which the knot shows");
     }
 
-    private Board.Facts bare(CSVRecord line, String id) throws FileRefused {
+    private Board.Facts bare(Tables.Line line, String id) throws FileRefused {
         Size size = new Size(
                 number(line, "length", Range.SIZE),
                 number(line, "width", Range.SIZE),
@@ -133,7 +132,7 @@ final class RackTable {
     }
 
     /** What a later line of a board says about it must agree with its first. */
-    private void again(CSVRecord line, Begun begun) throws FileRefused {
+    private void again(Tables.Line line, Begun begun) throws FileRefused {
         for (RackColumn column : RackColumn.values()) {
             String said = cell(line, column.id());
             if (column == RackColumn.BOARD || !column.isOfTheBoard() || said.isEmpty()) continue;
@@ -149,7 +148,7 @@ final class RackTable {
         }
     }
 
-    private Species species(CSVRecord line) throws FileRefused {
+    private Species species(Tables.Line line) throws FileRefused {
         String word = cell(line, "species");
         Optional<Species> found =
                 SpeciesTable.all().stream().filter(s -> s.id().equals(word)).findFirst();
@@ -159,7 +158,7 @@ final class RackTable {
     }
 
     /** All but those that are said to be as sawn. */
-    private Set<Surface> dressed(CSVRecord line) throws FileRefused {
+    private Set<Surface> dressed(Tables.Line line) throws FileRefused {
         Set<Surface> dressed = EnumSet.allOf(Surface.class);
         for (String word : cell(line, "sawn").split("\\s+")) {
             if (!word.isEmpty()) dressed.remove(surface(line, "sawn", word));
@@ -167,7 +166,7 @@ final class RackTable {
         return dressed;
     }
 
-    private Surface surface(CSVRecord line, String column, String word) throws FileRefused {
+    private Surface surface(Tables.Line line, String column, String word) throws FileRefused {
         return Stream.of(Surface.values())
                 .filter(s -> s.id().equals(word))
                 .findFirst()
@@ -181,7 +180,7 @@ final class RackTable {
                                 + ", found " + Words.quoted(word)));
     }
 
-    private @Nullable Pith pith(CSVRecord line) throws FileRefused {
+    private @Nullable Pith pith(Tables.Line line) throws FileRefused {
         String ring = cell(line, "ring");
         if (ring.isEmpty()) {
             if (cell(line, "pith-y").isEmpty() && cell(line, "pith-z").isEmpty()) return null;
@@ -199,7 +198,7 @@ final class RackTable {
         return RingFit.pith(points).orElseThrow(() -> refuse(line, "ring", expected));
     }
 
-    private void knot(CSVRecord line, Begun begun) throws FileRefused {
+    private void knot(Tables.Line line, Begun begun) throws FileRefused {
         if (begun.bare().pith() == null) {
             throw refuse(
                     line, "pith-y", "a board with knots needs its pith, or three points of a ring, in its first line");
@@ -222,7 +221,7 @@ final class RackTable {
         shows.add(showing);
     }
 
-    private boolean dead(CSVRecord line) throws FileRefused {
+    private boolean dead(Tables.Line line) throws FileRefused {
         String word = cell(line, "dead").toLowerCase(Locale.ROOT);
         if (word.isEmpty() || word.equals("no")) return false;
         if (word.equals("yes")) return true;

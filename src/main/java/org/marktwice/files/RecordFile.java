@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.CSVRecord;
 import org.marktwice.bench.LearnerName;
 
 /**
@@ -146,16 +145,24 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
     }
 
     private static RecordFile table(String name, byte[] bytes) throws FileRefused {
-        List<CSVRecord> lines = Tables.readEven(name, bytes);
-        if (lines.isEmpty() || !Tables.cell(lines.get(0), 0).equalsIgnoreCase(LEARNER)) {
+        List<Tables.Line> lines = Tables.readEven(name, bytes);
+        if (lines.isEmpty() || !lines.get(0).cell(0).equalsIgnoreCase(LEARNER)) {
             throw new FileRefused(name, 1, 0, "", "expected a head whose first column is \"learner\"");
         }
-        CSVRecord head = lines.get(0);
+        Tables.Line head = lines.get(0);
+        Set<String> titles = new HashSet<>();
+        for (int column = 0; column < head.size(); column++) {
+            String title = head.cell(column);
+            if (!title.isEmpty() && !titles.add(title)) {
+                throw new FileRefused(
+                        name, head.number(), 0, "", "two columns are called " + Words.quoted(title));
+            }
+        }
         Set<String> seen = new HashSet<>();
         List<Row> rows = new ArrayList<>();
-        for (CSVRecord line : lines.subList(1, lines.size())) {
-            String learner = Tables.text(Tables.cell(line, 0));
-            int number = (int) line.getRecordNumber();
+        for (Tables.Line line : lines.subList(1, lines.size())) {
+            String learner = Tables.text(line.cell(0));
+            int number = line.number();
             if (learner.isEmpty()) continue;
             if (learner.length() > LONGEST || learner.chars().anyMatch(Character::isISOControl)) {
                 throw new FileRefused(name, number, 0, "", "expected a learner's name of 1 to " + LONGEST + " letters");
@@ -169,16 +176,16 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
         return new RecordFile("", "", OptionalDouble.empty(), rows);
     }
 
-    private static Map<String, Double> measured(String name, CSVRecord head, CSVRecord line) throws FileRefused {
+    private static Map<String, Double> measured(String name, Tables.Line head, Tables.Line line) throws FileRefused {
         Map<String, Double> measured = new LinkedHashMap<>();
         for (int column = 1; column < head.size(); column++) {
-            String measure = Tables.cell(head, column);
-            String text = Tables.cell(line, column);
+            String measure = head.cell(column);
+            String text = line.cell(column);
             if (measure.isEmpty() || text.isEmpty()) continue;
             double value = Tables.number(text);
             if (!Range.DISTANCE.contains(value)) {
                 String expected = "expected " + Range.DISTANCE.spoken() + ", found " + Words.quoted(text);
-                throw new FileRefused(name, (int) line.getRecordNumber(), 0, Words.printable(measure), expected);
+                throw new FileRefused(name, line.number(), 0, Words.printable(measure), expected);
             }
             measured.put(measure, value);
         }

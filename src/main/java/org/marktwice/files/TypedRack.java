@@ -17,7 +17,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.CSVRecord;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.MeasuredBoard;
 import org.marktwice.timber.MeasuredBoard.Measured;
@@ -100,20 +99,20 @@ public record TypedRack(List<Line> lines) {
     }
 
     static TypedRack table(String name, byte[] bytes) throws FileRefused {
-        List<CSVRecord> records = Tables.readEven(name, bytes);
+        List<Tables.Line> records = Tables.readEven(name, bytes);
         if (records.isEmpty()) throw new FileRefused(name, "there is no board in it");
         if (records.size() > MOST_LINES) throw new FileRefused(name, "more than " + MOST_LINES + " lines");
         Map<RackColumn, Integer> head = RackTable.head(name, records.get(0));
         List<Line> lines = new ArrayList<>();
         String board = "";
-        for (CSVRecord record : records.subList(1, records.size())) {
+        for (Tables.Line record : records.subList(1, records.size())) {
             Map<RackColumn, String> cells = new EnumMap<>(RackColumn.class);
             for (Map.Entry<RackColumn, Integer> at : head.entrySet()) {
-                String cell = Tables.text(Tables.cell(record, at.getValue()));
+                String cell = Tables.text(record.cell(at.getValue()));
                 if (cell.length() > LONGEST) {
                     String reason = "expected at most " + LONGEST + " letters";
                     throw new FileRefused(
-                            name, (int) record.getRecordNumber(), 0, at.getKey().id(), reason);
+                            name, record.number(), 0, at.getKey().id(), reason);
                 }
                 cells.put(at.getKey(), printable(cell));
             }

@@ -125,6 +125,16 @@ class BulkMarkingTest {
     }
 
     @Test
+    void aFolderBehindALinkIsMarkedAsItsOwn() throws Exception {
+        put("in/a", Handed.by("A", Handed.perfect(), 1));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("in"));
+
+        assertThat(Handed.marked(link, ExerciseSet.of(Handed.shelf()), false))
+                .singleElement()
+                .satisfies(m -> assertThat(m.file() + " " + m.state()).isEqualTo("a WHOLE"));
+    }
+
+    @Test
     void aFolderThatGoesByAnAttemptsNameIsNamedToo() throws IOException {
         Files.createDirectories(folder.resolve("P01.attempt.jsonl"));
         put("P02.attempt.jsonl/P02.attempt.jsonl", Handed.perfect());

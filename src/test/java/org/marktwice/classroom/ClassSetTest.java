@@ -186,6 +186,28 @@ class ClassSetTest {
         assertThat(Files.readAllLines(folder.resolve(ClassSet.INDEX))).hasSize(3);
     }
 
+    /** Attempts are known again by the index: without it, a learner who is at work could not be marked. */
+    @Test
+    void theIndexOfAnotherSetOrOfMoreLearnersIsNeverWrittenOver() throws FileRefused, IOException {
+        shelf(2, 1).write(folder);
+        byte[] before = Files.readAllBytes(folder.resolve(ClassSet.INDEX));
+        Scenario other = Exercise.read(Handed.SHIPPED.resolve("key-ledge.scenario.json"));
+
+        assertThatThrownBy(() -> set(other, ClassList.numbered(1), 1, 1).write(folder))
+                .hasMessageContaining("has a learner whom this one hasn't, P01; it is left as it is");
+        assertThatThrownBy(() -> shelf(1, 1).write(folder)).hasMessageContaining("hasn't, P02");
+        assertThat(folder.resolve(ClassSet.INDEX)).hasBinaryContent(before);
+        assertThat(folder.resolve("key-ledge-P01.scenario.json")).doesNotExist();
+
+        shelf(3, 1).write(folder);
+        assertThat(ExerciseSet.read(folder).learners()).containsExactly("P01", "P02", "P03");
+
+        Path own = Files.createDirectory(folder.resolve("own"));
+        Files.writeString(own.resolve(ClassSet.INDEX), "book,page\nmine,1\n");
+        assertThatThrownBy(() -> shelf(1, 1).write(own)).hasMessageContaining("expected the index of a class set");
+        assertThat(own.resolve(ClassSet.INDEX)).hasContent("book,page\nmine,1\n");
+    }
+
     @Test
     void anExerciseWithoutTimberCantBeVaried() {
         var panel = Fixtures.sheet("panel", "Panel")

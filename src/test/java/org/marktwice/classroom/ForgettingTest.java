@@ -1,5 +1,6 @@
 package org.marktwice.classroom;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -95,6 +96,47 @@ class ForgettingTest {
     }
 
     @Test
+    void otherLinesOfATableStayToTheByte() throws IOException, FileRefused {
+        put("marks.csv", "\ufefflearner;marks\r\n\r\nCD; 1,5\r\n\"AB\";\"two\r\nlines\"\r\n'=EF;\"x\"\r\n");
+
+        Forgetting.find(folder, "ab").delete();
+
+        assertThat(folder.resolve("marks.csv"))
+                .hasBinaryContent("\ufefflearner;marks\r\n\r\nCD; 1,5\r\n'=EF;\"x\"\r\n".getBytes(UTF_8));
+    }
+
+    @Test
+    void whatCantBeDeletedKeepsNothingElse() throws IOException, FileRefused {
+        Forgetting found = Forgetting.find(folder, "AB");
+        Path first = found.files().get(0);
+        Files.delete(first);
+        put("back/essay.txt/in the way", "x");
+
+        assertThatThrownBy(found::delete).hasMessage(first + ": it can't be deleted");
+
+        Forgetting left = Forgetting.find(folder, "AB");
+        assertThat(left.files()).isEmpty();
+        assertThat(left.tables()).isEmpty();
+    }
+
+    @Test
+    void aFolderBehindALinkIsLookedInto() throws IOException, FileRefused {
+        Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("back"));
+
+        assertThat(Forgetting.find(link, "AB").files()).contains(link.resolve("essay.txt"));
+    }
+
+    @Test
+    void aNameAfterTheSameLettersInAnotherWordIsSeen() throws IOException, FileRefused {
+        put("cab-AB.pdf", "x");
+        put("cab-crab.pdf", "x");
+
+        assertThat(names(Forgetting.find(folder, "AB").doubtful()))
+                .contains("cab-AB.pdf")
+                .doesNotContain("cab-crab.pdf");
+    }
+
+    @Test
     void anIndexThatPointsElsewhereDeletesNothingThere() throws IOException, FileRefused {
         put("other/index.csv", "learner,file,digest\nAB,../back/ABC.attempt.jsonl,x\n");
 
@@ -106,5 +148,7 @@ class ForgettingTest {
         assertThat(Forgetting.find(folder, "XY").isEmpty()).isTrue();
         assertThat(Forgetting.find(folder, "").isEmpty()).isTrue();
         assertThatThrownBy(() -> Forgetting.find(folder.resolve("none"), "AB")).hasMessageContaining("no such folder");
+        assertThatThrownBy(() -> Forgetting.find(folder.resolve("class.csv"), "AB"))
+                .hasMessageContaining("expected a folder, found a file");
     }
 }

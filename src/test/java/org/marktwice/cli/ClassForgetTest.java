@@ -39,5 +39,8 @@ class ClassForgetTest {
         assertThat(ran.out()).startsWith("Nothing about P07");
         assertThat(marktwice("class", "forget", "P07", folder.resolve("none")).code())
                 .isEqualTo(2);
+        assertThat(marktwice("class", "forget", " \u00a0", folder, "--yes").err())
+                .hasLineCount(1)
+                .contains("expected a learner, found");
     }
 }

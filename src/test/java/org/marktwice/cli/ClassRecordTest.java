@@ -44,6 +44,22 @@ class ClassRecordTest {
     }
 
     @Test
+    void aRecordIsNeverBegunOverOneThatIsThere() throws IOException {
+        Path list = Files.writeString(folder.resolve("class.csv"), "P01\n");
+        Path table = Files.writeString(folder.resolve("jobs.csv"), "learner,across\nP01,521\n");
+        Path other = folder.resolve("other.record.json");
+
+        assertRefused(
+                "there is a file already, and it is left as it is",
+                "class", "record", SHELF, "--class", list, "--out", other, "--out", table);
+
+        assertThat(table).hasContent("learner,across\nP01,521\n");
+        assertThat(other).doesNotExist();
+        assertThat(marktwice("class", "record", SHELF, table, "--out", table).code())
+                .isZero();
+    }
+
+    @Test
     void theRecordsOwnLimitsCountUnlessOthersAreAskedFor() {
         JsonNode own = marktwice("class", "record", SHELF, RECORD, "--json").json();
         assertThat(own.get("tolerance").asText()).isEqualTo("strict");
@@ -63,7 +79,8 @@ class ClassRecordTest {
     void wrongUseIsToldInOneLine() {
         assertRefused("expected a RECORD, or --class", "class", "record", SHELF);
         assertRefused("there is one already", "class", "record", SHELF, RECORD, "--class", "x.csv");
-        assertRefused("there are no tolerances called", "class", "record", SHELF, RECORD, "--tolerance", "loose");
+        assertRefused("--tolerance: expected one of strict", "class", "record", SHELF, RECORD, "--tolerance", "loose");
+        assertRefused("--set: expected --attempts as well", "class", "record", SHELF, RECORD, "--set", SHIPPED);
         assertRefused("--gap: expected a number above 0", "class", "record", SHELF, RECORD, "--gap", 0);
         assertRefused("not of \"peg-rail\"", "class", "record", SHIPPED.resolve("peg-rail.scenario.json"), RECORD);
         assertRefused("expected a file *.csv", "class", "record", SHELF, RECORD, "--out", folder.resolve("x.ods"));

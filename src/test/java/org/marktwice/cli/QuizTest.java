@@ -155,6 +155,22 @@ class QuizTest {
         assertThat(journal).doesNotExist();
     }
 
+    @Test
+    void anotherLearnersJournalIsNotGoneOnWith() throws Exception {
+        Path journal = folder.resolve("P09.quiz.jsonl");
+        answering("a\n\n", "quiz", "take", "--learner", "P09", "--journal", journal);
+        byte[] before = Files.readAllBytes(journal);
+
+        Ran refused = answering("a\n", "quiz", "take", "--learner", "P10", "--journal", journal);
+
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.err()).hasLineCount(1).contains("is the journal of \"P09\"");
+        assertThat(journal).hasBinaryContent(before);
+        Ran blank = answering("a\n", "quiz", "take", "--learner", " ", "--journal", folder.resolve("new.quiz.jsonl"));
+        assertThat(blank.code()).isEqualTo(2);
+        assertThat(blank.err()).contains("--learner: expected a name or number");
+    }
+
     private static Ran answering(String lines, Object... args) {
         InputStream before = System.in;
         System.setIn(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));

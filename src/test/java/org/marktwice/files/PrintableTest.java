@@ -8,6 +8,7 @@ class PrintableTest {
     @Test
     void whatWouldBreakALineOrTurnItIsAQuestionMark() {
         assertThat(Printable.of("bell\u0007 \u202Etxt.\u2066x\n")).isEqualTo("bell? ?txt.?x?");
+        assertThat(Printable.of("\u009B31m\u0085\u2028\u2029")).isEqualTo("?31m???");
         assertThat(Printable.lines("one\u0007\ntwo\u202E")).isEqualTo("one?\ntwo?");
     }
 

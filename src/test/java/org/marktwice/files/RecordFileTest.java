@@ -75,6 +75,9 @@ class RecordFileTest {
             learner,across/AB,wide    | x.csv:2: across: expected a number from 0 to 100000, found "wide"
             learner,across/AB,1,5     | x.csv:2: more cells than in the first line: 3 instead of 2 (a comma within a cell needs quotes round the cell)
             learner;across/AB;1,5     |
+            learner,across,across/AB,1,2 | x.csv:1: two columns are called "across"
+            learner,across/"AB/",1//CD,wide | x.csv:5: across: expected a number from 0 to 100000, found "wide"
+            learner,across/AB,1/"CD,2/EF,3 | x.csv:3: expected a table (CSV): a quote is opened here and not closed, or not doubled within a cell
             learner,across/AB,1/ab,   | x.csv:3: the learner "ab" is there twice
             """)
     void aTableIsTakenOrRefusedInOneLine(String table, @Nullable String told) throws FileRefused {
