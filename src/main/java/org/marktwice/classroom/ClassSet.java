@@ -132,10 +132,7 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
         }
         List<Entry> entries = new ArrayList<>();
         for (Tables.Line line : lines.subList(1, lines.size())) {
-            entries.add(new Entry(
-                    Tables.text(line.cell(columns[0])),
-                    line.cell(columns[1]),
-                    line.cell(columns[2])));
+            entries.add(new Entry(Tables.text(line.cell(columns[0])), line.cell(columns[1]), line.cell(columns[2])));
         }
         return entries;
     }

@@ -99,7 +99,8 @@ final class QuizTakeCommand implements Callable<Integer> {
 
     private String who(LearnerFolder folder) {
         if (learner != null && LearnerName.key(learner).isEmpty()) {
-            throw QuizAsked.wrong(Objects.requireNonNull(spec), "--learner: expected a name or number, found \"" + learner + "\"");
+            throw QuizAsked.wrong(
+                    Objects.requireNonNull(spec), "--learner: expected a name or number, found \"" + learner + "\"");
         }
         String named = learner == null ? folder.settings().learner() : learner;
         return named.isBlank() ? "unnamed" : named.strip();

@@ -154,8 +154,7 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
         for (int column = 0; column < head.size(); column++) {
             String title = head.cell(column);
             if (!title.isEmpty() && !titles.add(title)) {
-                throw new FileRefused(
-                        name, head.number(), 0, "", "two columns are called " + Words.quoted(title));
+                throw new FileRefused(name, head.number(), 0, "", "two columns are called " + Words.quoted(title));
             }
         }
         Set<String> seen = new HashSet<>();

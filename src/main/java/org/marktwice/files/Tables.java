@@ -79,7 +79,8 @@ public final class Tables {
             }
             return lines;
         } catch (IOException | UncheckedIOException e) {
-            String reason = "expected a table (CSV): a quote is opened here and not closed, or not doubled within a cell";
+            String reason =
+                    "expected a table (CSV): a quote is opened here and not closed, or not doubled within a cell";
             throw new FileRefused(name, number, 0, "", reason);
         }
     }

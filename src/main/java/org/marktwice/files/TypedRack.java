@@ -111,8 +111,7 @@ public record TypedRack(List<Line> lines) {
                 String cell = Tables.text(record.cell(at.getValue()));
                 if (cell.length() > LONGEST) {
                     String reason = "expected at most " + LONGEST + " letters";
-                    throw new FileRefused(
-                            name, record.number(), 0, at.getKey().id(), reason);
+                    throw new FileRefused(name, record.number(), 0, at.getKey().id(), reason);
                 }
                 cells.put(at.getKey(), printable(cell));
             }

@@ -51,7 +51,15 @@ class ClassRecordTest {
 
         assertRefused(
                 "there is a file already, and it is left as it is",
-                "class", "record", SHELF, "--class", list, "--out", other, "--out", table);
+                "class",
+                "record",
+                SHELF,
+                "--class",
+                list,
+                "--out",
+                other,
+                "--out",
+                table);
 
         assertThat(table).hasContent("learner,across\nP01,521\n");
         assertThat(other).doesNotExist();
