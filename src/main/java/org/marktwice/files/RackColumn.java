@@ -54,6 +54,21 @@ public enum RackColumn {
         return compareTo(KNOT) < 0;
     }
 
+    /** What there is to choose from in it, as the table has it; empty where a name or figure is typed. */
+    public List<String> choices() {
+        return switch (this) {
+            case SPECIES -> SpeciesTable.all().stream().map(Species::id).toList();
+            case SAWN, ON -> Stream.of(Surface.values()).map(Surface::id).toList();
+            case DEAD -> List.of("yes", "no");
+            default -> List.of();
+        };
+    }
+
+    /** Whether several of its choices may stand in one cell, with a space between them. */
+    public boolean takesSeveral() {
+        return this == SAWN;
+    }
+
     static Optional<RackColumn> of(String id) {
         return Arrays.stream(values()).filter(c -> c.id.equals(id)).findFirst();
     }

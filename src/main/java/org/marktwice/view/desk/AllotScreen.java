@@ -99,11 +99,11 @@ final class AllotScreen implements Screen {
                 new Deed(SAVE, () -> file().save(page())),
                 new Deed(
                         UNDO,
-                        () -> step(() -> model.steps().undo()),
+                        () -> rack().undo(() -> model.steps().undo()),
                         () -> model.steps().canUndo()),
                 new Deed(
                         REDO,
-                        () -> step(() -> model.steps().redo()),
+                        () -> rack().undo(() -> model.steps().redo()),
                         () -> model.steps().canRedo()),
                 new Deed(BOARD, () -> add(l -> model.newBoard(l), RackColumn.LENGTH)),
                 new Deed(KNOT, () -> add(l -> model.newShowing(l, false), RackColumn.ON), this::isOnABoard),
@@ -140,7 +140,7 @@ final class AllotScreen implements Screen {
     }
 
     private KeyButton button(Command command) {
-        return KeyButton.of(deed(command));
+        return KeyButton.of(deed(command)).leavingFocus();
     }
 
     private JPanel build() {
@@ -177,7 +177,7 @@ final class AllotScreen implements Screen {
         card.add(allotting.times(), "w 56!, growx 0");
         card.add(Look.quiet("or a class list", Style.BODY));
         card.add(allotting.list(), "wmin 0");
-        card.add(KeyButton.primary(deed(ALLOT)));
+        card.add(KeyButton.primary(deed(ALLOT)).leavingFocus());
         return card;
     }
 
@@ -229,9 +229,8 @@ final class AllotScreen implements Screen {
 
     // The rack
 
-    private void step(Runnable step) {
-        rack.table().giveUp();
-        step.run();
+    private RackTableView rack() {
+        return rack.table();
     }
 
     private boolean isOnABoard() {

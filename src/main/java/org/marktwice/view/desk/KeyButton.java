@@ -35,6 +35,12 @@ final class KeyButton extends JButton {
         return new KeyButton(deed, true);
     }
 
+    /** Pressed by the mouse it leaves the focus where it is, with what is being typed there. */
+    KeyButton leavingFocus() {
+        setRequestFocusEnabled(false);
+        return this;
+    }
+
     private int keyWidth() {
         FontMetrics note = getFontMetrics(Look.Style.NOTE.font());
         return key == null || key.isEmpty() ? 0 : note.stringWidth(key) + Look.px(GAP);

@@ -4,8 +4,10 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics2D;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.accessibility.AccessibleRole;
 import javax.swing.BorderFactory;
 import javax.swing.JTable;
@@ -84,6 +86,30 @@ final class RackTableView extends TypingTable {
     @Override
     boolean isFigure(int column) {
         return isFigure(RackColumn.values()[column]);
+    }
+
+    @Override
+    List<String> choices(int column) {
+        return RackColumn.values()[column].choices();
+    }
+
+    @Override
+    boolean isChosen(int column, String stands, String choice) {
+        return words(stands).contains(choice);
+    }
+
+    /** Where several may stand, a choice is put in or taken out, and they stand in the surfaces' order. */
+    @Override
+    String chosen(int column, String before, String choice) {
+        if (!RackColumn.values()[column].takesSeveral()) return choice;
+        List<String> stand = words(before);
+        return choices(column).stream()
+                .filter(c -> c.equals(choice) != stand.contains(c))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static List<String> words(String cell) {
+        return List.of(cell.split("[\\s;,]+"));
     }
 
     void go(int line, RackColumn column) {

@@ -76,11 +76,11 @@ final class RecordScreen implements Screen {
                 new Deed(SAVE, () -> settled(() -> file.save(page()))),
                 new Deed(
                         UNDO,
-                        () -> step(model.steps()::undo),
+                        () -> table().undo(model.steps()::undo),
                         () -> model.steps().canUndo()),
                 new Deed(
                         REDO,
-                        () -> step(model.steps()::redo),
+                        () -> settled(model.steps()::redo),
                         () -> model.steps().canRedo()),
                 new Deed(BESIDE, this::beside),
                 new Deed(PRINT, () -> settled(this::print)),
@@ -107,7 +107,7 @@ final class RecordScreen implements Screen {
     }
 
     private KeyButton button(Command command) {
-        return KeyButton.of(deed(command));
+        return KeyButton.of(deed(command)).leavingFocus();
     }
 
     private Deed deed(Command command) {
@@ -125,7 +125,7 @@ final class RecordScreen implements Screen {
                 button(UNDO),
                 button(REDO),
                 printing,
-                KeyButton.primary(deed(SAVE)),
+                KeyButton.primary(deed(SAVE)).leavingFocus(),
                 button(BACK)));
         JPanel top = new JPanel(new MigLayout("insets 16 20 4 20, fill", "[grow,fill]"));
         top.add(choices(), "grow, wmin 0");
@@ -186,14 +186,12 @@ final class RecordScreen implements Screen {
                 : "The whole class: " + String.join("; ", out) + ". Look at the setting-out.";
     }
 
-    private void step(Runnable step) {
-        table.giveUp();
-        step.run();
+    private void settled(Runnable then) {
+        if (table.settles()) then.run();
     }
 
-    private void settled(Runnable then) {
-        table.settle();
-        then.run();
+    private RecordTable table() {
+        return table;
     }
 
     private JPanel page() {

@@ -132,6 +132,12 @@ final class RecordTable extends TypingTable {
         return taken;
     }
 
+    @Override
+    void giveUp() {
+        if (isEditing()) say.accept("");
+        super.giveUp();
+    }
+
     private final class Cells extends AbstractTableModel {
         private static final long serialVersionUID = 1L;
 

@@ -1,14 +1,24 @@
 package org.marktwice.view.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BasicStroke;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.util.EventObject;
+import java.util.List;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultCellEditor;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -21,10 +31,12 @@ import org.marktwice.view.Look.Style;
 
 /**
  * A table that is filled in as on paper: what is typed takes the place of what stood there, Enter goes straight down, Tab
- * to the right, Delete empties.
+ * to the right, Delete empties. Where there is something to choose from, the cell one is in has a mark that drops it.
  */
 abstract class TypingTable extends JTable {
     private static final long serialVersionUID = 1L;
+    /** How wide the mark of a cell is. */
+    private static final int MARK = 18;
 
     private final JTextField field = new JTextField();
     private final int row;
@@ -53,6 +65,7 @@ abstract class TypingTable extends JTable {
         on("ENTER", "down", this::down);
         on("DELETE", "empty", this::empty);
         on("BACK_SPACE", "empty", this::empty);
+        on("alt DOWN", "offer", () -> offer(getSelectedRow(), getSelectedColumn()));
         dress();
     }
 
@@ -79,6 +92,21 @@ abstract class TypingTable extends JTable {
         return true;
     }
 
+    /** What there is to choose from in a cell; empty where it is only typed. */
+    List<String> choices(int column) {
+        return List.of();
+    }
+
+    /** What a choice makes of what stands in a cell. */
+    String chosen(int column, String before, String choice) {
+        return choice;
+    }
+
+    /** Whether a choice is one of those that stand in a cell. */
+    boolean isChosen(int column, String stands, String choice) {
+        return choice.equals(stands);
+    }
+
     private void down() {
         int line = isEditing() ? getEditingRow() : Math.max(0, getSelectedRow());
         int column = isEditing() ? getEditingColumn() : Math.max(0, getSelectedColumn());
@@ -88,14 +116,27 @@ abstract class TypingTable extends JTable {
     }
 
     private void empty() {
-        int line = getSelectedRow();
-        int column = getSelectedColumn();
+        empty(getSelectedRow(), getSelectedColumn());
+    }
+
+    private void empty(int line, int column) {
         if (line >= 0 && column >= 0 && isCellEditable(line, column)) setValueAt("", line, column);
+    }
+
+    /** Takes what is being typed. @return false where it can't be taken: one stays in it, and why has been said */
+    boolean settles() {
+        return !isEditing() || getCellEditor().stopCellEditing();
     }
 
     /** Takes what is being typed, or gives it up where it can't be taken. */
     void settle() {
-        if (isEditing() && !getCellEditor().stopCellEditing()) giveUp();
+        if (!settles()) giveUp();
+    }
+
+    /** Takes what is being typed, to be undone like anything else; what can't be taken is given up, and nothing before it. */
+    void undo(Runnable step) {
+        if (settles()) step.run();
+        else giveUp();
     }
 
     /** Gives up what is being typed. */
@@ -106,6 +147,75 @@ abstract class TypingTable extends JTable {
     void go(int line, int column) {
         changeSelection(line, column, false, false);
         requestFocusInWindow();
+    }
+
+    // By the mouse
+
+    @Override
+    protected void processMouseEvent(MouseEvent event) {
+        boolean opens = event.getID() == MouseEvent.MOUSE_PRESSED && isOnMark(event.getPoint());
+        super.processMouseEvent(event);
+        int line = rowAtPoint(event.getPoint());
+        int column = columnAtPoint(event.getPoint());
+        if (line < 0 || column < 0 || !opens && !event.isPopupTrigger()) return;
+        if (!settles()) return;
+        changeSelection(line, column, false, false);
+        offer(line, column);
+    }
+
+    /** Whether a point is on the mark of the cell one is in. */
+    private boolean isOnMark(Point at) {
+        if (!hasMark(getSelectedRow(), getSelectedColumn()) || isEditing()) return false;
+        Rectangle cell = getCellRect(getSelectedRow(), getSelectedColumn(), false);
+        return cell.contains(at) && at.x >= cell.x + cell.width - Look.px(MARK);
+    }
+
+    /** Whether a cell shows the mark that drops its choices. */
+    private boolean hasMark(int line, int column) {
+        return line >= 0 && line == getSelectedRow() && column == getSelectedColumn() && !choices(column).isEmpty();
+    }
+
+    /** What can be chosen in a cell, below it; and to empty it. */
+    private void offer(int line, int column) {
+        if (line < 0 || column < 0 || !isCellEditable(line, column)) return;
+        String stands = String.valueOf(getValueAt(line, column));
+        JPopupMenu menu = new JPopupMenu();
+        for (String choice : choices(column)) {
+            JMenuItem item = new JCheckBoxMenuItem(choice, isChosen(column, stands, choice));
+            item.setName("choose-" + choice);
+            item.addActionListener(e -> put(line, column, chosen(column, stands, choice)));
+            menu.add(item);
+        }
+        if (menu.getComponentCount() > 0) menu.addSeparator();
+        JMenuItem empty = new JMenuItem("Empty");
+        empty.setName("empty-cell");
+        empty.setEnabled(!stands.isEmpty());
+        empty.addActionListener(e -> empty(line, column));
+        menu.add(empty);
+        Rectangle cell = getCellRect(line, column, true);
+        menu.show(this, cell.x, cell.y + cell.height);
+    }
+
+    private void put(int line, int column, String text) {
+        setValueAt(text, line, column);
+        go(line, column);
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        super.paintComponent(graphics);
+        if (isEditing() || !hasMark(getSelectedRow(), getSelectedColumn())) return;
+        Rectangle cell = getCellRect(getSelectedRow(), getSelectedColumn(), false);
+        Graphics2D g = Look.smooth((Graphics2D) graphics.create());
+        g.setColor(getSelectionBackground());
+        g.fillRect(cell.x + cell.width - Look.px(MARK), cell.y + 2, Look.px(MARK) - 2, cell.height - 4);
+        int half = Look.px(4);
+        int x = cell.x + cell.width - Look.px(MARK) / 2 - 1;
+        int y = cell.y + cell.height / 2 - half / 4;
+        g.setColor(Look.colour(Ink.ACTION));
+        g.setStroke(new BasicStroke(Look.px(3) / 2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.drawPolyline(new int[] {x - half, x, x + half}, new int[] {y - half / 2, y + half / 2, y - half / 2}, 3);
+        g.dispose();
     }
 
     /** A cell is begun by what is typed, and not by a command's key. */
