@@ -46,7 +46,10 @@ class RealWorkByMouseTest {
         at.until("on the desk", () -> at.window.table("exercises-set").rowCount() == 1);
         Strokes.pointing(
                 at.robot,
-                () -> at.window.table("exercises-set").cell(TableCell.row(0).column(0)).click());
+                () -> at.window
+                        .table("exercises-set")
+                        .cell(TableCell.row(0).column(0))
+                        .click());
     }
 
     @AfterEach
@@ -61,7 +64,10 @@ class RealWorkByMouseTest {
     private void cell(String table, int row, int column) {
         Strokes.pointing(
                 at.robot,
-                () -> at.window.table(table).cell(TableCell.row(row).column(column)).click());
+                () -> at.window
+                        .table(table)
+                        .cell(TableCell.row(row).column(column))
+                        .click());
     }
 
     private void type(String table, int row, int column, String text) {
@@ -74,8 +80,7 @@ class RealWorkByMouseTest {
     }
 
     private int column(String head) {
-        return AtTheWindow.onScreen(
-                () -> table("rack-table").getColumnModel().getColumnIndex(head));
+        return AtTheWindow.onScreen(() -> table("rack-table").getColumnModel().getColumnIndex(head));
     }
 
     private void rack(int row, String head, String text) {
@@ -123,7 +128,8 @@ class RealWorkByMouseTest {
 
         at.click("allot");
         at.until("allotted", () -> at.text("outcome").contains("parts supplied"));
-        Strokes.pointing(at.robot, () -> at.window.toggleButton("tab-see-to-buy").click());
+        Strokes.pointing(
+                at.robot, () -> at.window.toggleButton("tab-see-to-buy").click());
         assertThat(at.readable()).anySatisfy(said -> assertThat(said).contains("To buy"));
         at.click("labels");
         at.pick("print-labels-on-a4");
@@ -170,7 +176,9 @@ class RealWorkByMouseTest {
         at.click("rack-board-new");
         at.type("300");
         at.click("undo-rack");
-        assertThat(rack(2, "length")).as("what was still being typed is undone first").isEmpty();
+        assertThat(rack(2, "length"))
+                .as("what was still being typed is undone first")
+                .isEmpty();
         at.click("redo-rack");
         assertThat(rack(2, "length")).isEqualTo("300");
         empty("rack-table", 2, column("length"));
@@ -183,7 +191,10 @@ class RealWorkByMouseTest {
     private void empty(String table, int row, int column) {
         Strokes.pointing(
                 at.robot,
-                () -> at.window.table(table).cell(TableCell.row(row).column(column)).rightClick());
+                () -> at.window
+                        .table(table)
+                        .cell(TableCell.row(row).column(column))
+                        .rightClick());
         at.pick("empty-cell");
     }
 
@@ -231,7 +242,9 @@ class RealWorkByMouseTest {
         assertThat(AtTheWindow.onScreen(() -> table("record").isEditing())).isTrue();
         at.click("undo-record");
         assertThat(AtTheWindow.onScreen(() -> table("record").isEditing())).isFalse();
-        assertThat(stands("record", 2, 0)).as("only what couldn't be taken is given up").isEqualTo("517");
+        assertThat(stands("record", 2, 0))
+                .as("only what couldn't be taken is given up")
+                .isEqualTo("517");
         assertThat(at.text("line")).isBlank();
         empty("record", 2, 0);
         assertThat(stands("record", 2, 0)).isEmpty();

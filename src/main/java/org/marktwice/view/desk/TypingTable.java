@@ -172,7 +172,10 @@ abstract class TypingTable extends JTable {
 
     /** Whether a cell shows the mark that drops its choices. */
     private boolean hasMark(int line, int column) {
-        return line >= 0 && line == getSelectedRow() && column == getSelectedColumn() && !choices(column).isEmpty();
+        return line >= 0
+                && line == getSelectedRow()
+                && column == getSelectedColumn()
+                && !choices(column).isEmpty();
     }
 
     /** What can be chosen in a cell, below it; and to empty it. */
