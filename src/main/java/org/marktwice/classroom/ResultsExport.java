@@ -124,7 +124,7 @@ public final class ResultsExport {
 
     private static Sheet rules(Results results) {
         List<List<@Nullable Object>> lines = new ArrayList<>();
-        lines.add(line("rule", "title", "learners", "facility", "discrimination"));
+        lines.add(line("rule", "title", "learners", "reached", "tells apart"));
         for (Item item : results.rules()) lines.add(item(item));
         if (results.exercises().size() > 1) {
             lines.add(line("exercise"));

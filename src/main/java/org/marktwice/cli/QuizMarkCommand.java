@@ -92,6 +92,11 @@ final class QuizMarkCommand implements Callable<Integer> {
             read.notices().forEach(console::complain);
             who = read.learner();
             marked = marked(read);
+            int unknown = read.answers().size() - marked.size();
+            if (unknown > 0) {
+                console.complain(file + ": left out: " + Text.count(unknown, "answer", "answers")
+                        + " to questions of a kind or level that this program doesn't have");
+            }
         } else {
             marked = marked(
                     QuizAsked.made(own, Objects.requireNonNull(seed), Objects.requireNonNull(questions), level),
@@ -124,7 +129,7 @@ final class QuizMarkCommand implements Callable<Integer> {
         return all;
     }
 
-    /** Kinds that this program doesn't know are passed over. */
+    /** Questions of a kind or level that this program doesn't have are passed over. */
     private static List<Marked> marked(QuizFile journal) {
         List<Marked> all = new ArrayList<>();
         for (QuizFile.Answer answer : journal.answers()) {

@@ -110,7 +110,7 @@ final class ResultsText {
     }
 
     private void items(String title, List<Item> items) {
-        head(title, "facility   discrimination");
+        head(title, "reached      tells apart");
         for (Item item : items) {
             String told = item.discrimination().isPresent() ? figure(item.discrimination()) : "–";
             lines.add(Text.ends(
@@ -130,7 +130,7 @@ final class ResultsText {
                 + Text.count(r.learners(), "learner", "learners");
         lines.add("");
         lines.add(
-                "Facility: share of the marks reached, low is hard. Discrimination: correlation with the rest of the");
+                "Reached: share of the marks, low is hard. Tells apart: correlation with the rest of the");
         lines.add("marks; near 0 a rule tells nothing about who is strong, – where all did alike.");
         lines.add("Cronbach's alpha: " + (r.alpha().isPresent() ? figure(r.alpha()) + over : "none," + over));
     }

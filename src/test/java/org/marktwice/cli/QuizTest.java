@@ -156,6 +156,21 @@ class QuizTest {
     }
 
     @Test
+    void answersToQuestionsThatAreNotKnownAreLeftOutAndTold() throws Exception {
+        String answer = ",\"level\":1,\"seed\":1,\"said\":\"a\"}\n";
+        Path journal = Files.writeString(
+                folder.resolve("P07.quiz.jsonl"),
+                "{\"format\":\"marktwice-quiz/1\",\"learner\":\"P07\"}\n"
+                        + "{\"at\":\"2026-01-01T10:00:00+01:00\",\"kind\":\"mark-tail\"" + answer
+                        + "{\"at\":\"2026-01-01T10:01:00+01:00\",\"kind\":\"of-next-year\"" + answer);
+
+        Ran marked = marktwice("quiz", "mark", journal, "--json");
+
+        assertThat(marked.json().get("outOf").asInt()).isEqualTo(1);
+        assertThat(marked.err()).hasLineCount(1).contains("left out: 1 answer to questions of a kind or level");
+    }
+
+    @Test
     void anotherLearnersJournalIsNotGoneOnWith() throws Exception {
         Path journal = folder.resolve("P09.quiz.jsonl");
         answering("a\n\n", "quiz", "take", "--learner", "P09", "--journal", journal);

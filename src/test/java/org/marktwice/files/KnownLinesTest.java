@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,6 +44,25 @@ class KnownLinesTest {
         assertThat(known.find(other, 0, other.length)).isNull();
     }
 
+    /** Among so many lines about a dozen have the hash of one that is known. */
+    @Test
+    void aLineOfTheSameHashIsNotTheSame() {
+        SplittableRandom random = new SplittableRandom(20261128);
+        byte[] line = "{\"t\":4,\"do\":\"fault\",\"slip\":\"abcdefghijklmnopqrstuvwx\"}".getBytes(StandardCharsets.UTF_8);
+        for (int i = 0; i < 16_384; i++) known.keep(another(line, random), 0, line.length, Action.Undo::new);
+        assertThat(known.find(line, 0, line.length)).isEqualTo(new Action.Undo(4));
+
+        int taken = 0;
+        for (int i = 0; i < 3_000_000; i++) if (known.find(another(line, random), 0, line.length) != null) taken++;
+        assertThat(taken).isZero();
+    }
+
+    /** In the same array: what is kept must be no view of it. */
+    private static byte[] another(byte[] line, SplittableRandom random) {
+        for (int i = line.length - 26; i < line.length - 2; i++) line[i] = (byte) ('a' + random.nextInt(26));
+        return line;
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -52,6 +72,8 @@ class KnownLinesTest {
                 ".5",
                 "1e3",
                 "1234567890123456",
+                "1.234567890123456",
+                "1.2345678901234567",
                 "100000001",
                 "\"4\"",
                 " 4",

@@ -147,6 +147,24 @@ class RealWorkTest {
     }
 
     @Test
+    void aRecordThatWasOpenBeforeAnotherWasBegunIsNotWrittenOverUnasked() throws IOException {
+        Path before = home.resolve("before.csv");
+        Files.writeString(before, "learner,across\nAnna,520\n");
+        toTheRecord();
+        desk.set("record-file", before.toString());
+        at.click("open-record");
+        at.until("opened", () -> at.text("line").startsWith("Opened"));
+        desk.set("record-file", home.resolve("next.csv").toString());
+        at.click("open-record");
+        at.until("begun", () -> at.text("line").startsWith("Begun for 20 learners"));
+        desk.set("record-file", before.toString());
+        at.click("save-record");
+        at.window.optionPane().requireMessage("before.csv is there already. What is in it will be gone.");
+        at.window.optionPane().buttonWithText("Cancel").click();
+        assertThat(before).hasContent("learner,across\nAnna,520\n");
+    }
+
+    @Test
     void aRecordIsBegunForAClassListAndAnotherFileIsNotWrittenOverUnasked() throws IOException, FileRefused {
         Path list = home.resolve("class.csv");
         Files.writeString(list, "learner\n'=1+1\nAnna\n");
@@ -164,7 +182,7 @@ class RealWorkTest {
         at.window.table("record").focus();
         at.key(KeyEvent.VK_ESCAPE);
         at.until("on the desk", () -> at.title().equals("Teacher's desk"));
-        Path kept = home.resolve("other-2.record.json");
+        Path kept = home.resolve("Desk/porch-shelf.record.json");
         assertThat(at.text("notice")).isEqualTo("The record was kept in " + kept);
         assertThat(Files.readString(other)).isEqualTo("mine");
         assertThat(RecordFile.read(kept).rows())

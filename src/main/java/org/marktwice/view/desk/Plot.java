@@ -111,9 +111,9 @@ final class Plot extends Painted {
             all.addSeries(series);
             keys.add(one.id());
         }
-        show(all, "facility: reached of 100", "discrimination", Kind.POINTS, 1);
+        show(all, "marks reached, of 100", "tells learners apart", Kind.POINTS, 1);
         nothing = keys.isEmpty() ? "It takes several learners to tell." : "";
-        readAs("Facility and discrimination of " + keys.size() + " rules");
+        readAs("How hard and how telling " + keys.size() + " rules are");
         setName("items-plot");
     }
 

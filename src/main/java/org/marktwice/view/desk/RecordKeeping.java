@@ -110,7 +110,7 @@ final class RecordKeeping {
         count.postActionEvent();
         chosen().ifPresent(p -> {
             if (Files.exists(p)) read(p, "Opened: " + p);
-            else begin();
+            else begin(p);
         });
     }
 
@@ -142,7 +142,8 @@ final class RecordKeeping {
 
     private record Read(RecordFile record, List<String> more) {}
 
-    private void begin() {
+    /** @param at where it is going to be kept */
+    private void begin(Path at) {
         Optional<Path> names = list.path();
         int number = learners;
         Aside.run(
@@ -151,6 +152,7 @@ final class RecordKeeping {
                     String back =
                             model.isBlank() ? "" : "; " + RecordScreen.UNDO.word() + " brings back what was typed";
                     model.open(RecordFile.blank(scenario.id(), all.learners()));
+                    work.opened(at);
                     opened.run();
                     int n = all.learners().size();
                     say.accept("Begun for " + n + (n == 1 ? " learner" : " learners") + back);

@@ -56,13 +56,13 @@ final class ResultsPanes {
                 Rows.words("Rule", 3, Item::title),
                 Rows.number("Learners", 0.8, i -> (double) i.learners()),
                 Rows.number(
-                        "Facility",
+                        "Reached",
                         0.8,
                         i -> i.facility(),
                         ResultsPanes::two,
-                        "The share reached of what could be: low is hard"),
+                        "The share of its marks that was reached: low is hard"),
                 Rows.number(
-                        "Discrimination",
+                        "Tells apart",
                         1,
                         i -> known(i.discrimination()),
                         ResultsPanes::two,

@@ -1,6 +1,5 @@
 package org.marktwice.view.desk;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -101,11 +100,7 @@ final class WorkFile {
     /** Saves, and makes its folder where there is none. */
     static void write(Path file, byte[] bytes) throws FileRefused {
         Path folder = file.toAbsolutePath().getParent();
-        try {
-            if (folder != null) Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FileRefused(folder.toString(), "the folder can't be made");
-        }
+        if (folder != null) Save.folder(folder);
         Save.whole(file, bytes);
     }
 }

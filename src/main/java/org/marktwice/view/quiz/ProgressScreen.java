@@ -106,7 +106,7 @@ final class ProgressScreen implements Screen {
         Column column = new Column(new MigLayout(
                 "insets 12 16 16 16, gap 16 10, wrap 4",
                 "[220lp:340lp:420lp,fill][120lp!][150lp:150lp,grow,fill][120lp!]"));
-        for (String head : List.of("RULE AND IDEA", "STANDS", "RIGHT OF ASKED", "DUE")) {
+        for (String head : List.of("RULE AND IDEA", "STANDS", "RIGHT OF ASKED", "COMES AGAIN")) {
             column.add(Look.quiet(head, Style.HEADING));
         }
         String rule = "";
@@ -135,7 +135,7 @@ final class ProgressScreen implements Screen {
     }
 
     private static String due(Progress.Row row) {
-        if (row.word() == Standing.Word.NOT_MET) return "new";
+        if (row.word() == Standing.Word.NOT_MET) return "–";
         if (row.isDue()) return "today";
         return row.days() == 1 ? "tomorrow" : "in " + row.days() + " days";
     }
