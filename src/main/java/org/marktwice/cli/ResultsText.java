@@ -129,8 +129,7 @@ final class ResultsText {
         String over = " over " + Text.count(r.rules(), "rule", "rules") + " that were put to all "
                 + Text.count(r.learners(), "learner", "learners");
         lines.add("");
-        lines.add(
-                "Reached: share of the marks, low is hard. Tells apart: correlation with the rest of the");
+        lines.add("Reached: share of the marks, low is hard. Tells apart: correlation with the rest of the");
         lines.add("marks; near 0 a rule tells nothing about who is strong, – where all did alike.");
         lines.add("Cronbach's alpha: " + (r.alpha().isPresent() ? figure(r.alpha()) + over : "none," + over));
     }

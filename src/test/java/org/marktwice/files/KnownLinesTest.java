@@ -48,7 +48,8 @@ class KnownLinesTest {
     @Test
     void aLineOfTheSameHashIsNotTheSame() {
         SplittableRandom random = new SplittableRandom(20261128);
-        byte[] line = "{\"t\":4,\"do\":\"fault\",\"slip\":\"abcdefghijklmnopqrstuvwx\"}".getBytes(StandardCharsets.UTF_8);
+        byte[] line =
+                "{\"t\":4,\"do\":\"fault\",\"slip\":\"abcdefghijklmnopqrstuvwx\"}".getBytes(StandardCharsets.UTF_8);
         for (int i = 0; i < 16_384; i++) known.keep(another(line, random), 0, line.length, Action.Undo::new);
         assertThat(known.find(line, 0, line.length)).isEqualTo(new Action.Undo(4));
 
