@@ -316,6 +316,13 @@ public final class BenchModel {
         return true;
     }
 
+    /** As {@link #perform(SurfacePoint, DoubleFunction)}; where no guidance has more to say, says what was done. */
+    boolean perform(SurfacePoint where, DoubleFunction<Action> action, String did) {
+        boolean done = perform(where, action);
+        if (done && callout == null) say(Note.read(Words.capital(did)));
+        return done;
+    }
+
     public void undo() {
         steps(Session::undo);
     }

@@ -282,10 +282,8 @@ public final class BenchScreen extends JPanel {
         chooser.reason(reason -> {
             String id = model.board().board().id();
             SurfacePoint where = Caret.middle(model.board().board(), model.lie().up());
-            boolean done = model.perform(where, t -> new Action.SetAside(t, id, reason));
-            if (done && model.callout().isEmpty()) {
-                model.say(Note.read("Board " + id + " is set aside: " + reason.spoken()));
-            }
+            String said = "Board " + id + " is set aside: " + reason.spoken();
+            model.perform(where, t -> new Action.SetAside(t, id, reason), said);
         });
     }
 

@@ -199,10 +199,8 @@ final class CrampTool implements BenchTool {
         String id = board().id();
         SurfacePoint where = Caret.middle(board(), on == null ? model.lie().up() : on);
         if (pair.isPresent()) {
-            boolean off = model.perform(where, t -> new Action.Uncramp(t, id));
-            if (off && model.callout().isEmpty()) {
-                model.say(Note.read("Boards " + id + " and " + pair.get().there() + " are taken out of the cramp"));
-            }
+            String said = "Boards " + id + " and " + pair.get().there() + " are taken out of the cramp";
+            model.perform(where, t -> new Action.Uncramp(t, id), said);
             return;
         }
         Optional<Pairing> laid = asLaid();
@@ -211,9 +209,10 @@ final class CrampTool implements BenchTool {
             return;
         }
         Pairing p = laid.get();
-        boolean done = model.perform(
-                where, t -> new Action.Cramp(t, id, p.touches(), p.there(), p.touched(), p.level(), p.with()));
-        if (done && model.callout().isEmpty()) model.say(Note.read("Cramped: " + words(p)));
+        model.perform(
+                where,
+                t -> new Action.Cramp(t, id, p.touches(), p.there(), p.touched(), p.level(), p.with()),
+                "cramped: " + words(p));
     }
 
     @Override

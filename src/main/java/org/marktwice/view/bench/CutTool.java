@@ -161,10 +161,11 @@ final class CutTool implements BenchTool {
         String id = board().id();
         Cutter tool = with;
         chooser.side(middle(l), side -> {
-            boolean done = model.perform(middle(l), t -> new Action.Cut(t, id, l.step(), tool, side));
-            if (!done || model.callout().isPresent()) return;
             String how = tool == Cutter.SAW ? "sawn " : "chiselled ";
-            model.say(Note.read(Words.capital(words(l)) + " is " + how + side.spoken()));
+            model.perform(
+                    middle(l),
+                    t -> new Action.Cut(t, id, l.step(), tool, side),
+                    words(l) + " is " + how + side.spoken());
         });
     }
 

@@ -260,8 +260,7 @@ final class LineTool implements BenchTool {
 
     private Surface stockNow() {
         Surface surface = on == null ? Surface.FACE_1 : on;
-        Surface bears = stock;
-        return bears != null && bears.adjoins(surface) ? bears : Setting.usualStock(model.board(), surface);
+        return Setting.stock(model.board(), surface, stock);
     }
 
     /** The line as it would be struck now. */
@@ -297,14 +296,12 @@ final class LineTool implements BenchTool {
         Action.Line line = line();
         SurfacePoint where = new SurfacePoint(
                 surface, Math.max(0, Math.min(board().uExtent(surface), x)), board().vExtent(surface) / 2);
-        String said = words(line);
         boolean done = model.perform(
                 where,
                 t -> new Action.Line(
-                        t, line.board(), line.on(), line.square(), line.from(), line.at(), null, line.with()));
-        if (!done) return;
-        typed.clear();
-        if (model.callout().isEmpty()) model.say(Note.read(Words.capital(said) + onBoth(line)));
+                        t, line.board(), line.on(), line.square(), line.from(), line.at(), null, line.with()),
+                words(line) + onBoth(line));
+        if (done) typed.clear();
     }
 
     /** A line over a pair lies on the other board too. */

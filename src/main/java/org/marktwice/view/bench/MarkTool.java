@@ -124,15 +124,12 @@ final class MarkTool implements BenchTool {
         Surface arris = towards;
         if (surface == null || arris == null) return;
         String board = model.board().board().id();
-        boolean made = model.perform(
+        model.perform(
                 where,
                 t -> kind == Mark.Kind.FACE_SIDE
                         ? new Action.FaceSide(t, board, surface, arris)
-                        : new Action.FaceEdge(t, board, surface, arris));
-        if (made && model.callout().isEmpty()) {
-            model.say(Note.read(
-                    Words.capital(kind.spoken()) + " marked on " + surface.spoken() + ", towards " + arris.spoken()));
-        }
+                        : new Action.FaceEdge(t, board, surface, arris),
+                kind.spoken() + " marked on " + surface.spoken() + ", towards " + arris.spoken());
     }
 
     @Override

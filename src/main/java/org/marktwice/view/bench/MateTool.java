@@ -92,8 +92,7 @@ final class MateTool implements BenchTool {
     }
 
     private Surface stockNow(Surface surface) {
-        Surface bears = stock;
-        return bears != null && bears.adjoins(surface) ? bears : Setting.usualStock(model.board(), surface);
+        return Setting.stock(model.board(), surface, stock);
     }
 
     /** What the mate can be held against: lines squared across, then the ends. */
@@ -199,10 +198,10 @@ final class MateTool implements BenchTool {
         if (line.isEmpty()) return;
         Action.Line l = line.get();
         SurfacePoint where = Setting.atArris(board(), l.on(), l.square(), place(l.from()));
-        String said = words(l);
-        boolean done = model.perform(
-                where, t -> new Action.Line(t, l.board(), l.on(), l.square(), l.from(), null, l.mate(), l.with()));
-        if (done && model.callout().isEmpty()) model.say(Note.read(Words.capital(said)));
+        model.perform(
+                where,
+                t -> new Action.Line(t, l.board(), l.on(), l.square(), l.from(), null, l.mate(), l.with()),
+                words(l));
     }
 
     @Override

@@ -47,12 +47,8 @@ final class NameTool implements BenchTool {
 
     @Override
     public boolean key(ToolKey key) {
-        double step = key.wide() ? 10 : 1;
         switch (key.stroke()) {
-            case LEFT -> move(-step, 0);
-            case RIGHT -> move(step, 0);
-            case UP -> move(0, -step);
-            case DOWN -> move(0, step);
+            case LEFT, RIGHT, UP, DOWN -> move(key.right(), key.down());
             case ENTER -> {
                 if (at == null) move(0, 0);
                 ask();
@@ -87,10 +83,8 @@ final class NameTool implements BenchTool {
         String board = model.board().board().id();
         SurfacePoint exact = new SurfacePoint(place.surface(), Reading.toHalf(place.u()), Reading.toHalf(place.v()));
         SurfacePoint on = Caret.within(model.board().board(), exact);
-        boolean done = model.perform(place, t -> new Action.Name(t, board, part.id(), on));
-        if (done && model.callout().isEmpty()) {
-            model.say(Note.read("Board " + board + " is named " + part.name()));
-        }
+        String said = "Board " + board + " is named " + part.name();
+        model.perform(place, t -> new Action.Name(t, board, part.id(), on), said);
     }
 
     @Override

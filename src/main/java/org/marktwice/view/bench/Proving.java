@@ -13,10 +13,6 @@ final class Proving {
     /** @return whether it could be laid there */
     static boolean perform(BenchModel model, SurfacePoint at, DoubleFunction<Action.Test> test) {
         BoardState state = model.board();
-        boolean done = model.perform(at, t -> ToolReading.noted(state, test.apply(t)));
-        if (done && model.callout().isEmpty()) {
-            model.say(Note.read(Words.capital(Reading.of(model.board(), test.apply(0)))));
-        }
-        return done;
+        return model.perform(at, t -> ToolReading.noted(state, test.apply(t)), Reading.of(state, test.apply(0)));
     }
 }

@@ -73,10 +73,7 @@ final class RubOutTool implements BenchTool {
 
     private void rub(Pencil pencil) {
         picked = null;
-        boolean done = model.perform(pencil.middle(), t -> new Action.RubOut(t, pencil.step()));
-        if (done && model.callout().isEmpty()) {
-            model.say(Note.read(Words.capital(pencil.word()) + " rubbed out"));
-        }
+        model.perform(pencil.middle(), t -> new Action.RubOut(t, pencil.step()), pencil.word() + " rubbed out");
     }
 
     @Override

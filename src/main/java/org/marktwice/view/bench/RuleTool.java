@@ -108,21 +108,14 @@ final class RuleTool implements BenchTool {
         }
         String board = model.board().board().id();
         double reads = ToolReading.of(start, end);
-        boolean done = model.perform(end, t -> new Action.Measure(t, board, start, end, reads));
-        laid = done;
-        if (done && model.callout().isEmpty()) {
-            model.say(Note.read(Words.capital(Reading.of(new Action.Measure(0, board, start, end)))));
-        }
+        String said = Reading.of(new Action.Measure(0, board, start, end));
+        laid = model.perform(end, t -> new Action.Measure(t, board, start, end, reads), said);
     }
 
     @Override
     public boolean key(ToolKey key) {
-        double step = key.wide() ? 10 : 1;
         switch (key.stroke()) {
-            case LEFT -> move(-step, 0);
-            case RIGHT -> move(step, 0);
-            case UP -> move(0, -step);
-            case DOWN -> move(0, step);
+            case LEFT, RIGHT, UP, DOWN -> move(key.right(), key.down());
             case NEXT -> jump(true);
             case PREVIOUS -> jump(false);
             case ENTER -> enter();

@@ -3,6 +3,7 @@ package org.marktwice.view.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Action.Datum;
 import org.marktwice.bench.BoardState;
@@ -24,6 +25,11 @@ final class Setting {
                 .map(Mark::on)
                 .filter(on::adjoins);
         return marked.orElse(on.isFace() ? Surface.EDGE_1 : Surface.FACE_1);
+    }
+
+    /** Where the stock bears for a line on a surface: where it was laid, if it can bear there, else as usual. */
+    static Surface stock(BoardState state, Surface on, @Nullable Surface laid) {
+        return laid != null && laid.adjoins(on) ? laid : usualStock(state, on);
     }
 
     /** The long surfaces that a stock or a fence can bear on for a line on this one. */

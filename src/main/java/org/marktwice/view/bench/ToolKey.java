@@ -18,6 +18,20 @@ public record ToolKey(Stroke stroke, boolean shift, boolean wide) {
         PREVIOUS
     }
 
+    /** How far an arrow moves to the right, millimetres: one, or ten; nothing for any other key. */
+    public double right() {
+        return way() * (stroke == Stroke.LEFT ? -1 : stroke == Stroke.RIGHT ? 1 : 0);
+    }
+
+    /** How far an arrow moves down, millimetres. */
+    public double down() {
+        return way() * (stroke == Stroke.UP ? -1 : stroke == Stroke.DOWN ? 1 : 0);
+    }
+
+    private double way() {
+        return wide ? 10 : 1;
+    }
+
     public static ToolKey of(Stroke stroke) {
         return new ToolKey(stroke, false, false);
     }

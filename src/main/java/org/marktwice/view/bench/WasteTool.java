@@ -65,12 +65,8 @@ final class WasteTool implements BenchTool {
 
     @Override
     public boolean key(ToolKey key) {
-        double step = key.wide() ? 10 : 1;
         switch (key.stroke()) {
-            case LEFT -> move(-step, 0);
-            case RIGHT -> move(step, 0);
-            case UP -> move(0, -step);
-            case DOWN -> move(0, step);
+            case LEFT, RIGHT, UP, DOWN -> move(key.right(), key.down());
             case NEXT -> jump(true);
             case PREVIOUS -> jump(false);
             case ENTER -> {
@@ -193,9 +189,7 @@ final class WasteTool implements BenchTool {
         String board = board().id();
         int one = b.one().step();
         int other = b.other().step();
-        String said = words(b);
-        boolean done = model.perform(place, t -> new Action.Waste(t, board, joint.id(), one, other));
-        if (done && model.callout().isEmpty()) model.say(Note.read(Words.capital(said) + " shaded"));
+        model.perform(place, t -> new Action.Waste(t, board, joint.id(), one, other), words(b) + " shaded");
     }
 
     @Override

@@ -11,14 +11,11 @@ import org.marktwice.view.Look;
 final class WordField extends JTextField implements Typed {
     private static final long serialVersionUID = 1L;
 
-    private final int longest;
-    private final transient Consumer<String> take;
-    private String value = "";
+    private final transient TypedWords words;
 
     WordField(String name, String what, int columns, int longest, Consumer<String> take) {
         super(columns);
-        this.longest = longest;
-        this.take = take;
+        words = new TypedWords(this, longest, take);
         setName(name);
         getAccessibleContext().setAccessibleName(what);
         setToolTipText(what);
@@ -27,38 +24,20 @@ final class WordField extends JTextField implements Typed {
         putClientProperty(
                 FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY,
                 FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
-        addActionListener(e -> commit());
-        addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent event) {
-                commit();
-            }
-        });
+        addActionListener(e -> take());
     }
 
-    /** Shows words that come from elsewhere, unless they are those shown. */
     void show(String next) {
-        if (next.equals(value)) return;
-        value = next;
-        setText(next);
-        setCaretPosition(0);
+        words.show(next);
     }
 
     @Override
     public boolean isPending() {
-        return !getText().strip().equals(value);
+        return words.isPending();
     }
 
     @Override
     public void take() {
-        commit();
-    }
-
-    private void commit() {
-        String text = getText().strip().replaceAll("\\p{Cntrl}", " ");
-        String cut = text.length() > longest ? text.substring(0, longest) : text;
-        if (cut.equals(value)) return;
-        value = cut;
-        take.accept(cut);
+        words.take();
     }
 }

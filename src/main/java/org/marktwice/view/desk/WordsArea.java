@@ -11,14 +11,11 @@ import org.marktwice.view.Look;
 final class WordsArea extends JTextArea implements Typed {
     private static final long serialVersionUID = 1L;
 
-    private final int longest;
-    private final transient Consumer<String> take;
-    private String value = "";
+    private final transient TypedWords words;
 
     WordsArea(String name, String what, int longest, Consumer<String> take) {
         super(4, 20);
-        this.longest = longest;
-        this.take = take;
+        words = new TypedWords(this, longest, take);
         setName(name);
         setLineWrap(true);
         setWrapStyleWord(true);
@@ -27,33 +24,19 @@ final class WordsArea extends JTextArea implements Typed {
         setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         getAccessibleContext().setAccessibleName(what);
-        addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusLost(FocusEvent event) {
-                take();
-            }
-        });
     }
 
-    /** Shows words that come from elsewhere, unless they are those shown. */
     void show(String next) {
-        if (next.equals(value)) return;
-        value = next;
-        setText(next);
-        setCaretPosition(0);
+        words.show(next);
     }
 
     @Override
     public boolean isPending() {
-        return !getText().strip().equals(value);
+        return words.isPending();
     }
 
     @Override
     public void take() {
-        String text = getText().strip().replaceAll("[\\p{Cntrl}&&[^\n]]", " ");
-        String cut = text.length() > longest ? text.substring(0, longest) : text;
-        if (cut.equals(value)) return;
-        value = cut;
-        take.accept(cut);
+        words.take();
     }
 }
