@@ -116,9 +116,8 @@ final class BoardCommand implements Callable<Integer> {
     public Integer call() throws FileRefused {
         Double to = later == null ? null : later.moisture();
         Climate room = later == null ? null : later.room;
-        if (to != null && spec != null && !(to >= 0 && to <= 100)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--dry-to: expected a moisture from 0 to 100, found " + to);
+        if (to != null && !(to >= 0 && to <= 100)) {
+            throw WrongUse.of(spec, "--dry-to: expected a moisture from 0 to 100, found " + to);
         }
         BoardFile read = BoardFile.read(file);
         Board board = read.board();

@@ -21,6 +21,7 @@ import org.marktwice.timber.KnotFit;
 import org.marktwice.timber.MeasuredBoard.Fitted;
 import org.marktwice.timber.Surface;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -99,12 +100,8 @@ final class ClassAllotCommand implements Callable<Integer> {
             description = "write labels for the boards to FILE (*.pdf) as well")
     private @Nullable Path labels;
 
-    @CommandLine.Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            converter = PaperConverter.class,
-            description = "a4 (if nothing is said) or letter")
-    private Paper paper = Paper.A4;
+    @Mixin
+    private final PaperOption paper = new PaperOption();
 
     @CommandLine.Option(names = "--json", description = "write the result as JSON, as described below")
     private boolean json;
@@ -120,7 +117,7 @@ final class ClassAllotCommand implements Callable<Integer> {
         List<String> names = names();
         RackAllotment allotment = RackAllotment.of(scenario, rack, names.size());
         if (labels != null) {
-            SheetFile.save(labels, LabelSheet.of(allotment, names, paper), "Labels: " + scenario.title());
+            SheetFile.save(labels, LabelSheet.of(allotment, names, paper.paper()), "Labels: " + scenario.title());
         }
         if (json) console.json(answer(allotment, names));
         else console.line(AllotmentText.of(allotment, names));
@@ -138,9 +135,7 @@ final class ClassAllotCommand implements Callable<Integer> {
         }
         int times = jobs == null ? 1 : jobs.times;
         if (times < 1 || times > RackAllotment.MOST) {
-            if (spec == null) throw new IllegalStateException("picocli sets the spec");
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "--times: expected from 1 to " + RackAllotment.MOST + ", found " + times);
+            throw WrongUse.of(spec, "--times: expected from 1 to " + RackAllotment.MOST + ", found " + times);
         }
         List<String> names = new ArrayList<>();
         for (int i = 1; i <= times; i++) names.add("Job " + i);

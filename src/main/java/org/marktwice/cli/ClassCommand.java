@@ -30,9 +30,6 @@ final class ClassCommand implements Runnable {
 
     @Override
     public void run() {
-        if (spec == null) return;
-        throw new CommandLine.ParameterException(
-                spec.commandLine(),
-                "expected one of " + String.join(", ", spec.subcommands().keySet()));
+        throw WrongUse.noSubcommand(spec);
     }
 }

@@ -163,8 +163,7 @@ final class ClassRecordCommand implements Callable<Integer> {
     }
 
     private CommandLine.ParameterException wrong(String why) {
-        if (spec == null) throw new IllegalStateException("picocli sets the spec");
-        return new CommandLine.ParameterException(spec.commandLine(), why);
+        return WrongUse.of(spec, why);
     }
 
     private void check(Path to) throws FileRefused {

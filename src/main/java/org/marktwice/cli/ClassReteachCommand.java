@@ -49,12 +49,8 @@ final class ClassReteachCommand implements Callable<Integer> {
             description = "write the page to FILE (*.pdf, *.svg or *.png) as well")
     private @Nullable Path out;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            converter = PaperConverter.class,
-            description = "a4 (if nothing is said) or letter")
-    private Paper paper = Paper.A4;
+    @Mixin
+    private final PaperOption paper = new PaperOption();
 
     ClassReteachCommand(Console console) {
         this.console = console;
@@ -65,7 +61,7 @@ final class ClassReteachCommand implements Callable<Integer> {
         Results results = marking.results(console, counting.counting());
         Reteach reteach = Reteach.of(results);
         if (out != null) {
-            SheetFile.save(out, ReteachSheet.of(results, reteach, paper), "To teach again: " + results.title());
+            SheetFile.save(out, ReteachSheet.of(results, reteach, paper.paper()), "To teach again: " + results.title());
         }
         if (marking.json) console.json(answer(results, reteach));
         else console.line(ReteachText.of(results, reteach));

@@ -42,12 +42,8 @@ final class ClassSheetsCommand implements Callable<Integer> {
             description = "the file to write (.pdf, .svg or .png)")
     private Path out = Path.of("");
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            converter = PaperConverter.class,
-            description = "a4 (if nothing is said) or letter")
-    private Paper paper = Paper.A4;
+    @Mixin
+    private final PaperOption paper = new PaperOption();
 
     ClassSheetsCommand(Console console) {
         this.console = console;
@@ -60,7 +56,7 @@ final class ClassSheetsCommand implements Callable<Integer> {
         marking.run(console, marking.set(), marking.files(), all::add);
         List<Marked> sheets = all.stream().filter(m -> m.sheet().isPresent()).toList();
         List<Marked> leftOut = all.stream().filter(m -> m.sheet().isEmpty()).toList();
-        List<Page> pages = Sheets.marks(sheets, paper);
+        List<Page> pages = Sheets.marks(sheets, paper.paper());
         if (!pages.isEmpty()) SheetFile.save(out, pages, "Mark sheets");
         if (marking.json) json(sheets, leftOut, pages.size());
         else text(sheets, leftOut, pages.size());

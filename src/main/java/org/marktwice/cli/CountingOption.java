@@ -22,8 +22,6 @@ final class CountingOption {
         for (Counting one : Counting.values()) {
             if (one.name().toLowerCase(Locale.ROOT).equals(word)) return one;
         }
-        if (spec == null) throw new IllegalStateException("picocli sets the spec");
-        throw new CommandLine.ParameterException(
-                spec.commandLine(), "--count: expected last, best or first, found " + word);
+        throw WrongUse.of(spec, "--count: expected last, best or first, found " + word);
     }
 }

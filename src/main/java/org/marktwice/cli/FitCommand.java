@@ -139,8 +139,6 @@ final class FitCommand implements Callable<Integer> {
         String known =
                 all.subList(0, all.size() - 1).stream().map(FitLimits::id).collect(Collectors.joining(", "));
         String complaint = "--tolerances: expected " + known + " or " + last + ", found '" + tolerances + "'";
-        CommandSpec own = spec;
-        if (own == null) throw new IllegalArgumentException(complaint);
-        throw new ParameterException(own.commandLine(), complaint);
+        throw WrongUse.of(spec, complaint);
     }
 }

@@ -125,8 +125,7 @@ final class MakeCommand implements Callable<Integer> {
     }
 
     private CommandLine.ParameterException wrong(String why) {
-        if (spec == null) throw new IllegalStateException("picocli sets the spec");
-        return new CommandLine.ParameterException(spec.commandLine(), why);
+        return WrongUse.of(spec, why);
     }
 
     private static Map<String, @Nullable Object> answer(ClassSet set) {

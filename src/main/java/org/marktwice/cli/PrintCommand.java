@@ -16,6 +16,7 @@ import org.marktwice.print.SheetFile;
 import org.marktwice.print.SheetKind;
 import org.marktwice.print.Sheets;
 import org.marktwice.scenario.Scenario;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -39,7 +40,7 @@ import picocli.CommandLine.TypeConversionException;
             "Exit 0: written. 2: SCENARIO can't be read, or OUT can't be written.",
             "",
             "--json writes one object:",
-            "  scenario, file, paper, sheets[] (kinds), pages (how many)"
+            "  scenario, file, paper.paper(), sheets[] (kinds), pages (how many)"
         })
 final class PrintCommand implements Callable<Integer> {
     private final Console console;
@@ -63,12 +64,8 @@ final class PrintCommand implements Callable<Integer> {
                     "drawing, parts, worksheet, answers, rules, cautions, record; more than one may be named; if none is, all")
     private List<SheetKind> kinds = new ArrayList<>();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            converter = PaperConverter.class,
-            description = "a4 (if nothing is said) or letter")
-    private Paper paper = Paper.A4;
+    @Mixin
+    private final PaperOption paper = new PaperOption();
 
     @Option(
             names = "--date",
@@ -94,12 +91,12 @@ final class PrintCommand implements Callable<Integer> {
         SheetFile.check(out);
         Scenario scenario = Inputs.scenario(file);
         Set<SheetKind> wanted = kinds.isEmpty() ? EnumSet.allOf(SheetKind.class) : EnumSet.copyOf(kinds);
-        List<Page> pages = Sheets.of(scenario, wanted, paper, issue());
+        List<Page> pages = Sheets.of(scenario, wanted, paper.paper(), issue());
         SheetFile.save(out, pages, scenario.title());
         if (json) {
             console.json(Fields.with("scenario", scenario.id())
                     .and("file", out.toString())
-                    .and("paper", paper.id())
+                    .and("paper", paper.paper().id())
                     .and("sheets", wanted.stream().map(SheetKind::id).toList())
                     .and("pages", pages.size())
                     .map());

@@ -1,6 +1,7 @@
 package org.marktwice.cli;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.marktwice.quiz.Question;
 import org.marktwice.quiz.Quiz;
 import picocli.CommandLine;
@@ -33,20 +34,16 @@ final class QuizAsked {
         return level;
     }
 
-    List<Question> made(CommandLine.Model.CommandSpec spec) {
+    List<Question> made(CommandLine.Model.@Nullable CommandSpec spec) {
         return made(spec, seed, questions, level);
     }
 
-    static List<Question> made(CommandLine.Model.CommandSpec spec, long seed, int questions, int level) {
+    static List<Question> made(CommandLine.Model.@Nullable CommandSpec spec, long seed, int questions, int level) {
         if (seed < 0 || seed > LARGEST_SEED)
-            throw wrong(spec, "--seed: expected a whole number from 0 to " + LARGEST_SEED);
+            throw WrongUse.of(spec, "--seed: expected a whole number from 0 to " + LARGEST_SEED);
         if (questions < 1 || questions > MOST)
-            throw wrong(spec, "--questions: expected a whole number from 1 to " + MOST);
-        if (level < 1 || level > Quiz.HARDEST) throw wrong(spec, "--level: expected 1, 2 or 3");
+            throw WrongUse.of(spec, "--questions: expected a whole number from 1 to " + MOST);
+        if (level < 1 || level > Quiz.HARDEST) throw WrongUse.of(spec, "--level: expected 1, 2 or 3");
         return Quiz.of(seed, questions, level);
-    }
-
-    static CommandLine.ParameterException wrong(CommandLine.Model.CommandSpec spec, String why) {
-        return new CommandLine.ParameterException(spec.commandLine(), why);
     }
 }

@@ -79,25 +79,24 @@ final class QuizMakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FileRefused {
-        CommandLine.Model.CommandSpec own = Objects.requireNonNull(spec);
         Path sheet = out;
         if (sheet == null) {
-            if (answers != null) throw QuizAsked.wrong(own, "--answers: expected --out as well");
-            if (paper != null) throw QuizAsked.wrong(own, "--paper: expected --out as well");
+            if (answers != null) throw WrongUse.of(spec, "--answers: expected --out as well");
+            if (paper != null) throw WrongUse.of(spec, "--paper: expected --out as well");
         } else {
             SheetFile.check(sheet);
             if (asked.questions() > MOST_ON_PAPER) {
-                throw QuizAsked.wrong(own, "--questions: expected at most " + MOST_ON_PAPER + " on a sheet");
+                throw WrongUse.of(spec, "--questions: expected at most " + MOST_ON_PAPER + " on a sheet");
             }
             if (answers != null) SheetFile.check(answers);
             if (answers != null
                     && answers.toAbsolutePath()
                             .normalize()
                             .equals(sheet.toAbsolutePath().normalize())) {
-                throw QuizAsked.wrong(own, "--answers: expected another file than --out");
+                throw WrongUse.of(spec, "--answers: expected another file than --out");
             }
         }
-        List<Question> quiz = asked.made(own);
+        List<Question> quiz = asked.made(spec);
         if (sheet != null) {
             print(quiz, sheet, answers == null ? sheet : answers, paper == null ? Paper.A4 : paper);
             return Exit.DONE;

@@ -78,12 +78,11 @@ final class QuizMarkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws FileRefused {
-        CommandLine.Model.CommandSpec own = Objects.requireNonNull(spec);
         Path file = journal;
         boolean all = seed != null && questions != null && answers != null;
         boolean none = seed == null && questions == null && answers == null;
         if (file == null ? !all : !none) {
-            throw QuizAsked.wrong(own, "expected a journal, or --seed, --questions and --answers");
+            throw WrongUse.of(spec, "expected a journal, or --seed, --questions and --answers");
         }
         List<Marked> marked;
         String who = null;
@@ -99,9 +98,9 @@ final class QuizMarkCommand implements Callable<Integer> {
             }
         } else {
             marked = marked(
-                    QuizAsked.made(own, Objects.requireNonNull(seed), Objects.requireNonNull(questions), level),
+                    QuizAsked.made(spec, Objects.requireNonNull(seed), Objects.requireNonNull(questions), level),
                     Objects.requireNonNull(answers),
-                    own);
+                    spec);
         }
         int right = (int) marked.stream().filter(Marked::right).count();
         if (json) console.json(json(who, right, marked));
@@ -109,16 +108,16 @@ final class QuizMarkCommand implements Callable<Integer> {
         return right == marked.size() ? Exit.DONE : Exit.NO;
     }
 
-    private static List<Marked> marked(List<Question> quiz, List<String> answers, CommandLine.Model.CommandSpec spec) {
+    private static List<Marked> marked(List<Question> quiz, List<String> answers, CommandLine.Model.@Nullable CommandSpec spec) {
         if (answers.size() > quiz.size()) {
-            throw QuizAsked.wrong(spec, "--answers: expected at most " + quiz.size() + ", found " + answers.size());
+            throw WrongUse.of(spec, "--answers: expected at most " + quiz.size() + ", found " + answers.size());
         }
         List<Marked> all = new ArrayList<>();
         for (int i = 0; i < quiz.size(); i++) {
             String said = i < answers.size() ? answers.get(i).strip() : "-";
             Optional<Answers.Heard> heard = quiz.get(i).answers().hear(said);
             if (heard.isEmpty() && !said.equals("-") && !said.isEmpty()) {
-                throw QuizAsked.wrong(
+                throw WrongUse.of(
                         spec,
                         "--answers: number " + (i + 1) + " expects "
                                 + (quiz.get(i).answers().how() == Answers.How.FIGURE ? "a number" : "a letter")

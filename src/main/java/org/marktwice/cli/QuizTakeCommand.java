@@ -72,7 +72,7 @@ final class QuizTakeCommand implements Callable<Integer> {
     public Integer call() throws FileRefused {
         Integer many = questions;
         if (many != null && (many < 1 || many > 100)) {
-            throw QuizAsked.wrong(Objects.requireNonNull(spec), "--questions: expected a whole number from 1 to 100");
+            throw WrongUse.of(spec, "--questions: expected a whole number from 1 to 100");
         }
         LearnerFolder folder = LearnerFolder.ofThisUser();
         String who = who(folder);
