@@ -151,6 +151,14 @@ public final class Commands {
             command.keyStroke(Keys.menuMask()).ifPresent(k -> putValue(Action.ACCELERATOR_KEY, k));
         }
 
+        /** The one that a command does. */
+        public static Deed of(List<Deed> deeds, Command command) {
+            return deeds.stream()
+                    .filter(d -> d.command.equals(command))
+                    .findFirst()
+                    .orElseThrow();
+        }
+
         public Command command() {
             return command;
         }

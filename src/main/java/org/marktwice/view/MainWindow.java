@@ -52,9 +52,7 @@ public final class MainWindow extends JFrame {
         });
         walk.into(this);
         // Where one would look for help: however the keyboard makes a question mark.
-        walk.deeds().stream()
-                .filter(d -> d.command().equals(WindowCommands.KEYS))
-                .forEach(d -> Commands.install(stage, d, KeyStroke.getKeyStroke('?')));
+        Commands.install(stage, Commands.Deed.of(walk.deeds(), WindowCommands.KEYS), KeyStroke.getKeyStroke('?'));
     }
 
     /** As large as the screen allows, but no larger than is of use. */

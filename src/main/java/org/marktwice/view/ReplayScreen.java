@@ -174,13 +174,6 @@ final class ReplayScreen implements Screen {
         return whole;
     }
 
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private JComponent learners() {
         Card card = new Card(new MigLayout(
                 "insets 18 20 16 20, gap 0, wrap 1, fill",

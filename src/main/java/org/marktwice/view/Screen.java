@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import org.marktwice.scenario.Practice;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;
 
 /** One of the window's screens. */
@@ -19,6 +20,11 @@ public interface Screen {
 
     /** What can be done on it, in the menu's order. */
     List<Deed> deeds();
+
+    /** What a command does on it. */
+    default Deed deed(Command command) {
+        return Deed.of(deeds(), command);
+    }
 
     /** The exercise that it is about, and the workshop's practice in it; empty where it is about none. */
     default Optional<Workshop> workshop() {

@@ -154,9 +154,9 @@ public final class Snapshots {
     }
 
     private static void doDeed(MainWindow window, Commands.Command command) {
-        java.util.Objects.requireNonNull(window.screen()).deeds().stream()
-                .filter(d -> d.command().equals(command))
-                .forEach(d -> d.actionPerformed(new ActionEvent(window, ActionEvent.ACTION_PERFORMED, command.id())));
+        java.util.Objects.requireNonNull(window.screen())
+                .deed(command)
+                .actionPerformed(new ActionEvent(window, ActionEvent.ACTION_PERFORMED, command.id()));
     }
 
     private static void perform(Walk walk, Action action) {

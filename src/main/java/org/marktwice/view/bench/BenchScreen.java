@@ -253,10 +253,7 @@ public final class BenchScreen extends JPanel {
     }
 
     private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
+        return Deed.of(deeds, command);
     }
 
     private void run(Command command) {

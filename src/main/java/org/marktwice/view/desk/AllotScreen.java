@@ -76,7 +76,7 @@ final class AllotScreen implements Screen {
     private final AllottedPane parts;
     private final JLabel outcome = Look.label(" ", Style.BODY);
     private final JTextArea notes = Look.prose(NOTHING_YET, Style.BODY, Ink.INK);
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final SaidLine line = new SaidLine();
     private final JLabel help = Look.quiet(" ", Style.NOTE);
     private final List<Deed> deeds;
     private final KeyButton labels;
@@ -89,7 +89,7 @@ final class AllotScreen implements Screen {
     AllotScreen(Desk desk, Scenario scenario) {
         this.desk = desk;
         this.scenario = scenario;
-        allotting = new Allotting(scenario, model, this::come, this::say);
+        allotting = new Allotting(scenario, model, this::come, line::say);
         deeds = List.of(
                 new Deed(ALLOT, this::allot),
                 new Deed(RACK, () -> showPane(RACK)),
@@ -113,7 +113,7 @@ final class AllotScreen implements Screen {
                 new Deed(LABELS, this::labels, () -> allotting.allotted().isPresent()),
                 new Deed(BACK, desk::home));
         rack = new RackPane(model, desk.figures(), this::typeHere);
-        file = new RackKeeping(desk, model, rack.table(), this::say);
+        file = new RackKeeping(desk, model, rack.table(), line::say);
         for (Command command : List.of(BOARD, KNOT, SHOWING, REMOVE)) rack.add(button(command));
         parts = new AllottedPane(desk.figures());
         labels = button(LABELS);
@@ -122,13 +122,6 @@ final class AllotScreen implements Screen {
         model.steps().addListener(this::refresh);
         file.kept();
         showPane(RACK);
-    }
-
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
     }
 
     private RackKeeping file() {
@@ -162,7 +155,6 @@ final class AllotScreen implements Screen {
         JPanel padded = new JPanel(new MigLayout("insets 4 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
         padded.add(stage, "grow, hmin 0, wmin 0");
         whole.add(padded, "grow, hmin 0, wmin 0");
-        line.setName("line");
         whole.add(Bar.bottom(line, help));
         return whole;
     }
@@ -262,7 +254,7 @@ final class AllotScreen implements Screen {
         if (!model.rack().lines().isEmpty()) {
             run();
         } else if (!file.read(this::run)) {
-            say("Type what is on the rack, or say which file tells it");
+            line.say("Type what is on the rack, or say which file tells it");
         }
     }
 
@@ -280,7 +272,7 @@ final class AllotScreen implements Screen {
                         ? ""
                         : "○ " + (a.toBuy().size() + a.checks().size()));
         showPane(ALLOTTED);
-        if (!notWhole.isEmpty()) say("Left out, since they are not whole: " + String.join(", ", notWhole));
+        if (!notWhole.isEmpty()) line.say("Left out, since they are not whole: " + String.join(", ", notWhole));
     }
 
     private void labels() {
@@ -291,11 +283,6 @@ final class AllotScreen implements Screen {
                     () -> Printing.ask(page, scenario.id() + "-labels.pdf", to -> allotting.labels(to, paper))));
         }
         Printing.drop(menu, labels);
-    }
-
-    private void say(String words) {
-        line.setText(words.isEmpty() ? " " : words);
-        line.setToolTipText(line.getText());
     }
 
     @Override

@@ -82,7 +82,7 @@ final class DeskScreen implements Screen {
     private final JLabel heading = Look.label(" ", Style.TITLE);
     private final JTextArea says = Look.prose("", Style.BODY, Ink.QUIET);
     private final JobPicturePane picture = new JobPicturePane();
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final SaidLine line = new SaidLine();
     private final List<Deed> deeds;
     private final JPanel page;
 
@@ -143,13 +143,6 @@ final class DeskScreen implements Screen {
                 : "○ " + SetModel.standing(gaps);
     }
 
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private JPanel build() {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         whole.add(Bar.top(
@@ -160,7 +153,6 @@ final class DeskScreen implements Screen {
         body.add(kept(), "grow, hmin 0, wmin 0");
         body.add(detail(), "grow, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
-        line.setName("line");
         whole.add(Bar.bottom(
                 line, Look.quiet("Kept in " + ShortPath.of(desk.folder().folder()), Style.NOTE)));
         return whole;
@@ -225,7 +217,7 @@ final class DeskScreen implements Screen {
 
     /** Reads the folder aside. */
     private void look() {
-        Aside.run(() -> desk.folder().all(), this::come, this::say);
+        Aside.run(() -> desk.folder().all(), this::come, line::say);
     }
 
     private void come(List<Kept> all) {
@@ -250,7 +242,7 @@ final class DeskScreen implements Screen {
     /** Makes the scenario of what is chosen, aside: its boards may have to be grown first. */
     private void finished(Consumer<Scenario> then) {
         chosen().ifPresent(
-                        k -> Aside.run(() -> DraftFile.finished(k.draft()), found -> found.ifPresent(then), this::say));
+                        k -> Aside.run(() -> DraftFile.finished(k.draft()), found -> found.ifPresent(then), line::say));
     }
 
     private void showChosen() {
@@ -281,7 +273,7 @@ final class DeskScreen implements Screen {
     private void print() {
         chosen().ifPresent(k -> {
             JPopupMenu menu = Printing.sheets(
-                    page, () -> DraftFile.finished(k.draft()).orElseThrow(), k.name(), desk.issued(), this::say);
+                    page, () -> DraftFile.finished(k.draft()).orElseThrow(), k.name(), desk.issued(), line::say);
             menu.show(picture, 0, Math.max(0, picture.getHeight() - menu.getPreferredSize().height));
         });
     }
@@ -319,13 +311,8 @@ final class DeskScreen implements Screen {
                         return k;
                     },
                     gone -> look(),
-                    this::say);
+                    line::say);
         });
-    }
-
-    private void say(String words) {
-        line.setText(words.isEmpty() ? " " : words);
-        line.setToolTipText(line.getText());
     }
 
     @Override

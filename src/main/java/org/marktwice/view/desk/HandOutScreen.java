@@ -62,7 +62,7 @@ final class HandOutScreen implements Screen {
     private final JLabel outcome =
             Look.label("Each learner gets other boards, as hard as the exercise's own.", Style.BODY);
     private final JProgressBar progress = new JProgressBar();
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final SaidLine line = new SaidLine();
     private final List<Deed> deeds;
     private final JPanel page;
     private int learners = USUAL;
@@ -126,7 +126,7 @@ final class HandOutScreen implements Screen {
         folder.show(desk.folder().folder().resolve("Handed out").resolve(scenario.id()));
         numbered.setSelected(true);
         page = build();
-        page.putClientProperty(NumberField.LINE, (Consumer<String>) this::say);
+        page.putClientProperty(NumberField.LINE, (Consumer<String>) line::say);
         Commands.install(page, deeds);
     }
 
@@ -146,7 +146,6 @@ final class HandOutScreen implements Screen {
         body.add(form(), "top, growy 0, wmin 0");
         body.add(outcomeSide(), "grow, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0");
-        line.setName("line");
         whole.add(Bar.bottom(
                 line, Look.quiet("Initials or numbers are enough; no more is kept than what you type.", Style.NOTE)));
         return whole;
@@ -205,33 +204,33 @@ final class HandOutScreen implements Screen {
         list.path()
                 .ifPresent(from -> Aside.run(
                         () -> ClassList.read(from).learners().size(),
-                        size -> say(size + (size == 1 ? " learner is" : " learners are") + " in " + from.getFileName()),
-                        this::say));
+                        size -> line.say(size + (size == 1 ? " learner is" : " learners are") + " in " + from.getFileName()),
+                        line::say));
     }
 
     private void make() {
         List<NumberField> wrong = NumberField.unsound(page);
         if (!wrong.isEmpty()) {
-            say(wrong.get(0).refusal());
+            line.say(wrong.get(0).refusal());
             wrong.get(0).requestFocusInWindow();
             return;
         }
         Path to = folder.path().orElse(null);
         if (to == null) {
-            say("Say which folder is to be handed out");
+            line.say("Say which folder is to be handed out");
             folder.focus();
             return;
         }
         Path from = listed.isSelected() ? list.path().orElse(null) : null;
         if (listed.isSelected() && from == null) {
-            say("Say which file the class list is in, or how many learners there are");
+            line.say("Say which file the class list is in, or how many learners there are");
             list.focus();
             return;
         }
         int number = learners;
         int seedOf = seedNow;
         double within = bandNow;
-        say("");
+        line.say("");
         outcome.setText("Working out each learner's boards …");
         progress.setValue(0);
         progress.setVisible(true);
@@ -251,7 +250,7 @@ final class HandOutScreen implements Screen {
     private void failed(String why) {
         ended();
         outcome.setText("Nothing was handed out.");
-        say(why);
+        line.say(why);
     }
 
     /** @param notKept why it isn't written there, in one line; empty where it is */
@@ -302,7 +301,7 @@ final class HandOutScreen implements Screen {
                         ? "and every learner's within " + NumberField.spoken(set.band()) + " of it."
                         : outside + " of " + set.given().size() + " outside " + NumberField.spoken(set.band())
                                 + ": widen the band, or take another seed."));
-        say("Written to " + ShortPath.of(to) + ", with " + ClassSet.INDEX + " for you");
+        line.say("Written to " + ShortPath.of(to) + ", with " + ClassSet.INDEX + " for you");
         line.setToolTipText("Written to " + to);
     }
 
@@ -310,11 +309,6 @@ final class HandOutScreen implements Screen {
         making = null;
         progress.setVisible(false);
         deeds.forEach(Deed::refresh);
-    }
-
-    private void say(String words) {
-        line.setText(words.isEmpty() ? " " : words);
-        line.setToolTipText(line.getText());
     }
 
     @Override

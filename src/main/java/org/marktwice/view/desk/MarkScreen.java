@@ -86,7 +86,7 @@ final class MarkScreen implements Screen {
     private final KeyButton stop;
     private final KeyButton printing;
     private final JLabel standing = Look.quiet("Choose the exercise and the folder of attempts, and mark.", Style.BODY);
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final SaidLine line = new SaidLine();
     private final Tabs tabs = new Tabs();
     private final JPanel stage = new JPanel(new CardLayout());
     private final ResultsPanes panes = new ResultsPanes();
@@ -139,9 +139,9 @@ final class MarkScreen implements Screen {
         printing = KeyButton.of(deed(PRINT));
         page = build();
         panes.onOpen(this::replay);
-        panes.onCantOpen(this::say);
+        panes.onCantOpen(line::say);
         panes.onLook(words -> {
-            say(words);
+            line.say(words);
             deeds.forEach(Deed::refresh);
         });
         Commands.install(page, deeds);
@@ -150,13 +150,6 @@ final class MarkScreen implements Screen {
 
     private static String words(Counting counting) {
         return "the " + counting.name().toLowerCase(Locale.ROOT) + " try counts";
-    }
-
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
     }
 
     private JPanel build() {
@@ -186,7 +179,6 @@ final class MarkScreen implements Screen {
         JPanel padded = new JPanel(new MigLayout("insets 4 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
         padded.add(stage, "grow, hmin 0, wmin 0");
         whole.add(padded, "grow, hmin 0, wmin 0");
-        line.setName("line");
         whole.add(Bar.bottom(
                 line, Look.quiet("Double-click, or Enter, opens the replay at the step that decided it.", Style.NOTE)));
         return whole;
@@ -217,7 +209,7 @@ final class MarkScreen implements Screen {
         tabs.choose(PANES.indexOf(command));
         ((CardLayout) stage.getLayout()).show(stage, command.id());
         panes.focus(command.id());
-        say("");
+        line.say("");
         deeds.forEach(Deed::refresh);
     }
 
@@ -227,11 +219,11 @@ final class MarkScreen implements Screen {
         Optional<Path> set = exercise.path();
         Optional<Path> from = folder.path();
         if (set.isEmpty() || from.isEmpty()) {
-            say(set.isEmpty() ? "Say which exercise it is" : "Say which folder the attempts are in");
+            line.say(set.isEmpty() ? "Say which exercise it is" : "Say which folder the attempts are in");
             return;
         }
         boolean even = changed.isSelected();
-        say("");
+        line.say("");
         progress.setValue(0);
         progress.setVisible(true);
         stop.setVisible(true);
@@ -249,7 +241,7 @@ final class MarkScreen implements Screen {
                 why -> {
                     ended();
                     standing.setText(early.asked() ? "Stopped before any file was marked." : "Nothing was marked.");
-                    if (!early.asked()) say(why);
+                    if (!early.asked()) line.say(why);
                 });
         deeds.forEach(Deed::refresh);
     }
@@ -290,14 +282,14 @@ final class MarkScreen implements Screen {
     private void replay(String file, Predicate<Finding> sought) {
         Marking now = marking;
         if (now == null) return;
-        Aside.run(() -> now.open(file), o -> desk.replay(o.scenario(), o.attempt(), sought), this::say);
+        Aside.run(() -> now.open(file), o -> desk.replay(o.scenario(), o.attempt(), sought), line::say);
     }
 
     private void deleteLearner() {
         List<Path> folders = new ArrayList<>(List.of(desk.folder().folder()));
         folder.path().ifPresent(folders::add);
         exercise.path().ifPresent(folders::add);
-        panes.learner().ifPresent(who -> DeleteLearner.ask(page, who, folders, this::mark, this::say));
+        panes.learner().ifPresent(who -> DeleteLearner.ask(page, who, folders, this::mark, line::say));
     }
 
     // Saving
@@ -316,8 +308,8 @@ final class MarkScreen implements Screen {
                     ResultsExport.write(results, to);
                     return to;
                 },
-                saved -> say("Saved: " + saved + now.caution()),
-                this::say);
+                saved -> line.say("Saved: " + saved + now.caution()),
+                line::say);
     }
 
     private void print() {
@@ -340,7 +332,7 @@ final class MarkScreen implements Screen {
     void printSheets(Path to, Paper paper) {
         Marking now = marking;
         if (now == null) return;
-        Printing.save(to, () -> new Printing.Bound(Sheets.marks(now.sheets(), paper), "Mark sheets"), this::say);
+        Printing.save(to, () -> new Printing.Bound(Sheets.marks(now.sheets(), paper), "Mark sheets"), line::say);
     }
 
     /** Saves the page of what to teach again, of the kind that the name says. */
@@ -352,12 +344,7 @@ final class MarkScreen implements Screen {
                 to,
                 () -> new Printing.Bound(
                         ReteachSheet.of(results, Reteach.of(results), paper), "To teach again: " + results.title()),
-                this::say);
-    }
-
-    private void say(String words) {
-        line.setText(words.isEmpty() ? " " : words);
-        line.setToolTipText(line.getText());
+                line::say);
     }
 
     @Override

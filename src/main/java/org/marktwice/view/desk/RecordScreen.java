@@ -58,7 +58,7 @@ final class RecordScreen implements Screen {
     private final Choice<String> tolerances;
     private final JTextArea says = Look.prose("", Style.BODY, Ink.INK);
     private final JTextArea paid = Look.prose("", Style.BODY, Ink.QUIET);
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final SaidLine line = new SaidLine();
     private final RecordTable table;
     private final List<Deed> deeds;
     private final KeyButton printing;
@@ -68,7 +68,7 @@ final class RecordScreen implements Screen {
         this.desk = desk;
         this.scenario = scenario;
         model = new RecordModel(scenario, RecordKeeping.empty(scenario));
-        file = new RecordKeeping(desk, scenario, model, this::focus, this::say);
+        file = new RecordKeeping(desk, scenario, model, this::focus, line::say);
         tolerances = new Choice<>("tolerances", "By which tolerances", RecordScreen::words, model::judgeBy);
         tolerances.show(presets(), "");
         deeds = List.of(
@@ -85,7 +85,7 @@ final class RecordScreen implements Screen {
                 new Deed(BESIDE, this::beside),
                 new Deed(PRINT, () -> settled(this::print)),
                 new Deed(BACK, desk::home));
-        table = new RecordTable(model, this::say);
+        table = new RecordTable(model, line::say);
         printing = button(PRINT);
         page = build();
         Commands.install(page, deeds);
@@ -108,13 +108,6 @@ final class RecordScreen implements Screen {
 
     private KeyButton button(Command command) {
         return KeyButton.of(deed(command)).leavingFocus();
-    }
-
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
     }
 
     private JPanel build() {
@@ -140,14 +133,13 @@ final class RecordScreen implements Screen {
         card.add(paid, "wmin 0");
         body.add(card, "grow, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0, wmin 0");
-        line.setName("line");
         whole.add(Bar.bottom(
                 line, Look.quiet("Type a figure and press Enter: on to the next learner down.", Style.NOTE)));
         return whole;
     }
 
     private void print() {
-        Printing.drop(new RecordPrinting(page, scenario, model, this::say).menu(), printing);
+        Printing.drop(new RecordPrinting(page, scenario, model, line::say).menu(), printing);
     }
 
     private Card choices() {
@@ -201,11 +193,11 @@ final class RecordScreen implements Screen {
     private void beside() {
         Optional<Path> from = attempts.path();
         if (from.isEmpty()) {
-            say("Say which folder the attempts are in");
+            line.say("Say which folder the attempts are in");
             return;
         }
         Path exercise = desk.folder().scenario(scenario.id());
-        say("Marking the attempts …");
+        line.say("Marking the attempts …");
         Aside.run(
                 () -> Marking.of(
                                 Files.isDirectory(file.handedOut()) ? file.handedOut() : exercise,
@@ -217,14 +209,9 @@ final class RecordScreen implements Screen {
                     model.beside(results);
                     refresh();
                     int n = results.rows().size();
-                    say("Practice marks of " + n + (n == 1 ? " learner stand beside" : " learners stand beside"));
+                    line.say("Practice marks of " + n + (n == 1 ? " learner stand beside" : " learners stand beside"));
                 },
-                this::say);
-    }
-
-    private void say(String words) {
-        line.setText(words.isEmpty() ? " " : words);
-        line.setToolTipText(line.getText());
+                line::say);
     }
 
     @Override

@@ -69,7 +69,7 @@ final class SetScreen implements Screen {
     private final Keeping keeping;
     private final WordField title;
     private final JLabel standing = Look.quiet(" ", Style.NOTE);
-    private final JLabel line = Look.label(" ", Style.BODY);
+    private final SaidLine line = new SaidLine();
     private final JLabel overall = Look.quiet("", Style.NOTE);
     private final JTextArea help = Look.prose(POINTING, Style.NOTE, Ink.QUIET);
     private final Tabs tabs = new Tabs();
@@ -133,13 +133,6 @@ final class SetScreen implements Screen {
                 new Deed(BACK, this::back));
     }
 
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private JPanel build() {
         JPanel whole = new JPanel(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][][grow,fill][]"));
         whole.add(Bar.top(
@@ -162,7 +155,6 @@ final class SetScreen implements Screen {
         stage.add(padded(boards), BOARDS.id());
         stage.add(padded(task), TASK.id());
         whole.add(stage, "grow, hmin 0, wmin 0");
-        line.setName("line");
         whole.add(Bar.bottom(line, Look.quiet("Everything can be undone; what you leave is kept.", Style.NOTE)));
         return whole;
     }
@@ -285,8 +277,7 @@ final class SetScreen implements Screen {
         tabs.note(0, count(job));
         tabs.note(1, count(rack));
         tabs.note(2, count(asked));
-        line.setText(model.line().isEmpty() ? " " : model.line());
-        line.setToolTipText(line.getText());
+        line.say(model.line());
         // only what is showing is kept up to date, and the others when they come
         if (pane.equals(JOB.id())) {
             parts.refresh(gaps);

@@ -197,13 +197,6 @@ public final class FitScreen implements Screen {
         return column;
     }
 
-    private Deed deed(Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
-    }
-
     // Doing
 
     private void step(int by) {

@@ -410,13 +410,6 @@ final class QuizScreen implements Screen {
         focus();
     }
 
-    private Deed deed(Commands.Command command) {
-        return deeds.stream()
-                .filter(d -> d.command().equals(command))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private void refresh() {
         deeds.forEach(Deed::refresh);
     }

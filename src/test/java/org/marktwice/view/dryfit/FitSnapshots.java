@@ -70,10 +70,9 @@ public final class FitSnapshots {
     }
 
     private static void press(FitScreen screen, Command command) {
-        screen.deeds().stream()
-                .filter(d -> d.command().equals(command))
-                .forEach(d -> d.actionPerformed(new java.awt.event.ActionEvent(
-                        screen, java.awt.event.ActionEvent.ACTION_PERFORMED, command.id())));
+        screen.deed(command)
+                .actionPerformed(new java.awt.event.ActionEvent(
+                        screen, java.awt.event.ActionEvent.ACTION_PERFORMED, command.id()));
     }
 
     private void each(Bench bench, String name, Consumer<FitScreen> does) throws Exception {

@@ -27,10 +27,9 @@ public final class QuizAtTheWindow {
     }
 
     public static void progress(Screen screen) {
-        screen.deeds().stream()
-                .filter(d -> d.command().equals(QuizCommands.PROGRESS))
-                .forEach(d -> d.actionPerformed(
-                        new java.awt.event.ActionEvent(screen, java.awt.event.ActionEvent.ACTION_PERFORMED, "")));
+        screen.deed(QuizCommands.PROGRESS)
+                .actionPerformed(
+                        new java.awt.event.ActionEvent(screen, java.awt.event.ActionEvent.ACTION_PERFORMED, ""));
     }
 
     public static void saveSheet(Screen screen, Path file) {
