@@ -60,7 +60,7 @@ final class ClassForgetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FileRefused {
         if (LearnerName.key(learner).isEmpty()) {
-            throw QuizAsked.wrong(Objects.requireNonNull(spec), "expected a learner, found \"" + learner + "\"");
+            throw WrongUse.of(spec, "expected a learner, found \"" + learner + "\"");
         }
         Forgetting found = Forgetting.find(folder, learner);
         if (yes) found.delete();

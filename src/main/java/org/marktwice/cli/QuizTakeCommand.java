@@ -93,14 +93,14 @@ final class QuizTakeCommand implements Callable<Integer> {
     private void checkIsTheirs(Path file, String whose) {
         String named = learner;
         if (named == null || LearnerName.key(named).equals(LearnerName.key(whose))) return;
-        throw QuizAsked.wrong(
-                Objects.requireNonNull(spec), "--learner: " + file + " is the journal of \"" + whose + "\"");
+        throw WrongUse.of(
+                spec, "--learner: " + file + " is the journal of \"" + whose + "\"");
     }
 
     private String who(LearnerFolder folder) {
         if (learner != null && LearnerName.key(learner).isEmpty()) {
-            throw QuizAsked.wrong(
-                    Objects.requireNonNull(spec), "--learner: expected a name or number, found \"" + learner + "\"");
+            throw WrongUse.of(
+                    spec, "--learner: expected a name or number, found \"" + learner + "\"");
         }
         String named = learner == null ? folder.settings().learner() : learner;
         return named.isBlank() ? "unnamed" : named.strip();
