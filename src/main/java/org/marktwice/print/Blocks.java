@@ -2,6 +2,7 @@ package org.marktwice.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.picture.Ink;
 import org.marktwice.picture.Sign;
@@ -11,16 +12,28 @@ import org.marktwice.rulebook.Verdict;
 final class Blocks {
     private Blocks() {}
 
-    static Block space(double high) {
+    /** A block that is written or drawn so, as high as its width asks for. */
+    static Block of(DoubleUnaryOperator height, Content content) {
         return new Block() {
             @Override
             public double height(double width) {
-                return high;
+                return height.applyAsDouble(width);
             }
 
             @Override
-            public void draw(Pen pen, double x, double y, double width) {}
+            public void draw(Pen pen, double x, double y, double width) {
+                content.draw(pen, x, y, width);
+            }
         };
+    }
+
+    /** A block that is equally high, however wide it is. */
+    static Block of(double high, Content content) {
+        return of(width -> high, content);
+    }
+
+    static Block space(double high) {
+        return of(high, (pen, x, y, width) -> {});
     }
 
     /** A heading with a thin rule under it; what stands on the right, or nothing. */
@@ -53,40 +66,24 @@ final class Blocks {
 
     /** A quiet word in the margin, and the text beside it; {@code indent} from the left, points. */
     static Block labelled(String label, double indent, String text, Type type, Ink ink) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return Pen.wrapped(text, type, width - indent).size() * type.leading() + 2;
+        return of(width -> Pen.wrapped(text, type, width - indent).size() * type.leading() + 2, (pen, x, y, width) -> {
+            double base = y + type.size();
+            pen.write(label, x + (indent > 46 ? 12 : 0), base, Type.NOTE, Ink.QUIET);
+            for (String line : Pen.wrapped(text, type, width - indent)) {
+                pen.write(line, x + indent, base, type, ink);
+                base += type.leading();
             }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double base = y + type.size();
-                pen.write(label, x + (indent > 46 ? 12 : 0), base, Type.NOTE, Ink.QUIET);
-                for (String line : Pen.wrapped(text, type, width - indent)) {
-                    pen.write(line, x + indent, base, type, ink);
-                    base += type.leading();
-                }
-            }
-        };
+        });
     }
 
     /** A strong line, with a quiet word on the right. */
     static Block title(String text, String right) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return Type.STRONG.leading() + 2;
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double base = y + Type.STRONG.size();
-                double room = width - Type.NOTE.width(right) - 12;
-                pen.write(Pen.cut(text, Type.STRONG, room), x, base, Type.STRONG, Ink.INK);
-                pen.writeRight(right, x + width, base, Type.NOTE, Ink.QUIET);
-            }
-        };
+        return of(Type.STRONG.leading() + 2, (pen, x, y, width) -> {
+            double base = y + Type.STRONG.size();
+            double room = width - Type.NOTE.width(right) - 12;
+            pen.write(Pen.cut(text, Type.STRONG, room), x, base, Type.STRONG, Ink.INK);
+            pen.writeRight(right, x + width, base, Type.NOTE, Ink.QUIET);
+        });
     }
 
     /** Room for the marks at the end of a line, so that figures before them stand in a column. */
@@ -94,27 +91,19 @@ final class Blocks {
 
     /** A line that begins with a verdict's sign and word; its figure and marks on the right. */
     static Block verdict(Verdict verdict, String title, String figure, String marks) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return Type.STRONG.leading() + 4;
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double base = y + 3 + Type.STRONG.size();
-                Ink ink = Ink.of(verdict);
-                pen.g.setColor(Pen.PALETTE.of(ink));
-                Sign.draw(pen.g, verdict, x, base + 0.5, Type.STRONG.size() * 0.8);
-                pen.write(verdict.id(), x + 12, base, Type.BODY, ink);
-                double right = x + width - Math.max(MARKS, Type.BODY.width(marks));
-                pen.writeRight(marks, x + width, base, Type.BODY, Ink.QUIET);
-                double figures = right - 10 - Type.BODY.width(figure);
-                pen.write(figure, figures, base, Type.BODY, ink);
-                double room = figures - 8 - (x + 48);
-                pen.write(Pen.cut(title, Type.STRONG, room), x + 48, base, Type.STRONG, Ink.INK);
-            }
-        };
+        return of(Type.STRONG.leading() + 4, (pen, x, y, width) -> {
+            double base = y + 3 + Type.STRONG.size();
+            Ink ink = Ink.of(verdict);
+            pen.g.setColor(Pen.PALETTE.of(ink));
+            Sign.draw(pen.g, verdict, x, base + 0.5, Type.STRONG.size() * 0.8);
+            pen.write(verdict.id(), x + 12, base, Type.BODY, ink);
+            double right = x + width - Math.max(MARKS, Type.BODY.width(marks));
+            pen.writeRight(marks, x + width, base, Type.BODY, Ink.QUIET);
+            double figures = right - 10 - Type.BODY.width(figure);
+            pen.write(figure, figures, base, Type.BODY, ink);
+            double room = figures - 8 - (x + 48);
+            pen.write(Pen.cut(title, Type.STRONG, room), x + 48, base, Type.STRONG, Ink.INK);
+        });
     }
 
     /** A table of so few rows is not broken over two pages. */
@@ -159,21 +148,13 @@ final class Blocks {
 
     /** Blocks kept together. */
     static Block together(List<Block> blocks) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return blocks.stream().mapToDouble(b -> b.height(width)).sum();
+        return of(width -> blocks.stream().mapToDouble(b -> b.height(width)).sum(), (pen, x, y, width) -> {
+            double at = y;
+            for (Block b : blocks) {
+                b.draw(pen, x, at, width);
+                at += b.height(width);
             }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double at = y;
-                for (Block b : blocks) {
-                    b.draw(pen, x, at, width);
-                    at += b.height(width);
-                }
-            }
-        };
+        });
     }
 
     /** A row of a table; a head is smaller, and stands over what follows. */
@@ -250,60 +231,43 @@ final class Blocks {
     /** A picture of a fixed height. */
     static Block picture(double high, Drawn drawn, @Nullable String caption) {
         double foot = caption == null ? 0 : Type.NOTE.leading();
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return high + foot + 6;
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                drawn.in(pen, new java.awt.geom.Rectangle2D.Double(x, y, width, high));
-                if (caption != null) pen.write(caption, x, y + high + Type.NOTE.size() + 1, Type.NOTE, Ink.QUIET);
-            }
-        };
+        return of(high + foot + 6, (pen, x, y, width) -> {
+            drawn.in(pen, new java.awt.geom.Rectangle2D.Double(x, y, width, high));
+            if (caption != null) pen.write(caption, x, y + high + Type.NOTE.size() + 1, Type.NOTE, Ink.QUIET);
+        });
     }
 
     /** Blocks with a picture to the right of them, which takes the rest of the width and is as high as they are. */
     static Block beside(List<Block> blocks, double share, double least, Drawn drawn) {
         Block left = together(blocks);
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return Math.max(least, left.height(width * share));
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                left.draw(pen, x, y, width * share);
-                double from = x + width * share + 16;
-                drawn.in(pen, new java.awt.geom.Rectangle2D.Double(from, y + 4, x + width - from, height(width) - 8));
-            }
-        };
+        DoubleUnaryOperator height = width -> Math.max(least, left.height(width * share));
+        return of(height, (pen, x, y, width) -> {
+            left.draw(pen, x, y, width * share);
+            double from = x + width * share + 16;
+            drawn.in(pen, new java.awt.geom.Rectangle2D.Double(from, y + 4, x + width - from, height.applyAsDouble(width) - 8));
+        });
     }
 
     /** Lines to write on, each with what belongs there, and its share of the width. */
     static Block blanks(Object... wordsAndShares) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return 24.5;
+        return of(24.5, (pen, x, y, width) -> {
+            double total = 0;
+            for (int i = 1; i < wordsAndShares.length; i += 2) total += (Double) wordsAndShares[i];
+            double gap = width * (1 - total) / Math.max(1, wordsAndShares.length / 2 - 1);
+            double at = x;
+            for (int i = 0; i < wordsAndShares.length; i += 2) {
+                double wide = width * (Double) wordsAndShares[i + 1];
+                pen.line(at, y + 15, at + wide, y + 15, Pen.NARROW, Ink.QUIET);
+                pen.write((String) wordsAndShares[i], at, y + 22, Type.CAPTION, Ink.QUIET);
+                at += wide + gap;
             }
+        });
+    }
 
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double total = 0;
-                for (int i = 1; i < wordsAndShares.length; i += 2) total += (Double) wordsAndShares[i];
-                double gap = width * (1 - total) / Math.max(1, wordsAndShares.length / 2 - 1);
-                double at = x;
-                for (int i = 0; i < wordsAndShares.length; i += 2) {
-                    double wide = width * (Double) wordsAndShares[i + 1];
-                    pen.line(at, y + 15, at + wide, y + 15, Pen.NARROW, Ink.QUIET);
-                    pen.write((String) wordsAndShares[i], at, y + 22, Type.CAPTION, Ink.QUIET);
-                    at += wide + gap;
-                }
-            }
-        };
+    /** What a block has in it, from its upper left corner. */
+    @FunctionalInterface
+    interface Content {
+        void draw(Pen pen, double x, double y, double width);
     }
 
     /** Something drawn into a place. */

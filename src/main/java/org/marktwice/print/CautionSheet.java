@@ -51,17 +51,9 @@ final class CautionSheet {
     }
 
     private static Block line() {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return Paper.points(9);
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                double base = y + Paper.points(8);
-                pen.line(x, base, x + width, base, Pen.NARROW, Ink.BORDER);
-            }
-        };
+        return Blocks.of(Paper.points(9), (pen, x, y, width) -> {
+            double base = y + Paper.points(8);
+            pen.line(x, base, x + width, base, Pen.NARROW, Ink.BORDER);
+        });
     }
 }

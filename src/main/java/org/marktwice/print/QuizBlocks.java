@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import org.marktwice.picture.Ink;
 import org.marktwice.quiz.Answers;
 import org.marktwice.quiz.Offer;
@@ -154,18 +154,10 @@ final class QuizBlocks {
         return one.drawn() == null ? Answers.letter(offer) + " · " + one.text() : Answers.letter(offer);
     }
 
-    private static Block over(Block under, ToDoubleFunction<Double> height, Blocks.Drawn more) {
-        return new Block() {
-            @Override
-            public double height(double width) {
-                return height.applyAsDouble(width);
-            }
-
-            @Override
-            public void draw(Pen pen, double x, double y, double width) {
-                under.draw(pen, x, y, width);
-                more.in(pen, new Rectangle2D.Double(x, y, width, height(width)));
-            }
-        };
+    private static Block over(Block under, DoubleUnaryOperator height, Blocks.Drawn more) {
+        return Blocks.of(height, (pen, x, y, width) -> {
+            under.draw(pen, x, y, width);
+            more.in(pen, new Rectangle2D.Double(x, y, width, height.applyAsDouble(width)));
+        });
     }
 }
