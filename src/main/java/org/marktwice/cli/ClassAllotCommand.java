@@ -14,16 +14,15 @@ import org.marktwice.classroom.RackAllotment;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RackFile;
 import org.marktwice.print.LabelSheet;
-import org.marktwice.print.Paper;
 import org.marktwice.print.SheetFile;
 import org.marktwice.timber.Knot;
 import org.marktwice.timber.KnotFit;
 import org.marktwice.timber.MeasuredBoard.Fitted;
 import org.marktwice.timber.Surface;
 import picocli.CommandLine;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The real boards of a rack to the parts of a job. */

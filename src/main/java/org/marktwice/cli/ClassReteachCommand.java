@@ -8,7 +8,6 @@ import org.marktwice.classroom.Results;
 import org.marktwice.classroom.Reteach;
 import org.marktwice.classroom.Reteach.Point;
 import org.marktwice.files.FileRefused;
-import org.marktwice.print.Paper;
 import org.marktwice.print.ReteachSheet;
 import org.marktwice.print.SheetFile;
 import picocli.CommandLine.Command;

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.marktwice.classroom.Marked;
 import org.marktwice.files.FileRefused;
 import org.marktwice.print.Page;
-import org.marktwice.print.Paper;
 import org.marktwice.print.SheetFile;
 import org.marktwice.print.Sheets;
 import picocli.CommandLine.Command;

@@ -3,7 +3,6 @@ package org.marktwice.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.files.FileRefused;

@@ -108,7 +108,8 @@ final class QuizMarkCommand implements Callable<Integer> {
         return right == marked.size() ? Exit.DONE : Exit.NO;
     }
 
-    private static List<Marked> marked(List<Question> quiz, List<String> answers, CommandLine.Model.@Nullable CommandSpec spec) {
+    private static List<Marked> marked(
+            List<Question> quiz, List<String> answers, CommandLine.Model.@Nullable CommandSpec spec) {
         if (answers.size() > quiz.size()) {
             throw WrongUse.of(spec, "--answers: expected at most " + quiz.size() + ", found " + answers.size());
         }

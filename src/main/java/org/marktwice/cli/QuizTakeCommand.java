@@ -11,7 +11,6 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -93,14 +92,12 @@ final class QuizTakeCommand implements Callable<Integer> {
     private void checkIsTheirs(Path file, String whose) {
         String named = learner;
         if (named == null || LearnerName.key(named).equals(LearnerName.key(whose))) return;
-        throw WrongUse.of(
-                spec, "--learner: " + file + " is the journal of \"" + whose + "\"");
+        throw WrongUse.of(spec, "--learner: " + file + " is the journal of \"" + whose + "\"");
     }
 
     private String who(LearnerFolder folder) {
         if (learner != null && LearnerName.key(learner).isEmpty()) {
-            throw WrongUse.of(
-                    spec, "--learner: expected a name or number, found \"" + learner + "\"");
+            throw WrongUse.of(spec, "--learner: expected a name or number, found \"" + learner + "\"");
         }
         String named = learner == null ? folder.settings().learner() : learner;
         return named.isBlank() ? "unnamed" : named.strip();

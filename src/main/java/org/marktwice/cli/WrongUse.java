@@ -17,6 +17,7 @@ final class WrongUse {
     /** A command that does nothing by itself. */
     static ParameterException noSubcommand(@Nullable CommandSpec spec) {
         if (spec == null) throw new IllegalStateException("picocli sets the spec");
-        return of(spec, "expected one of " + String.join(", ", spec.subcommands().keySet()));
+        return of(
+                spec, "expected one of " + String.join(", ", spec.subcommands().keySet()));
     }
 }

@@ -244,7 +244,10 @@ final class Blocks {
         return of(height, (pen, x, y, width) -> {
             left.draw(pen, x, y, width * share);
             double from = x + width * share + 16;
-            drawn.in(pen, new java.awt.geom.Rectangle2D.Double(from, y + 4, x + width - from, height.applyAsDouble(width) - 8));
+            drawn.in(
+                    pen,
+                    new java.awt.geom.Rectangle2D.Double(
+                            from, y + 4, x + width - from, height.applyAsDouble(width) - 8));
         });
     }
 

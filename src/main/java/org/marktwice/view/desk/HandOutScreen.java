@@ -204,7 +204,8 @@ final class HandOutScreen implements Screen {
         list.path()
                 .ifPresent(from -> Aside.run(
                         () -> ClassList.read(from).learners().size(),
-                        size -> line.say(size + (size == 1 ? " learner is" : " learners are") + " in " + from.getFileName()),
+                        size -> line.say(
+                                size + (size == 1 ? " learner is" : " learners are") + " in " + from.getFileName()),
                         line::say));
     }
 

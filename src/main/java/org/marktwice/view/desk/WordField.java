@@ -1,8 +1,6 @@
 package org.marktwice.view.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
 import javax.swing.JTextField;
 import org.marktwice.view.Look;

@@ -1,8 +1,6 @@
 package org.marktwice.view.desk;
 
 import java.awt.KeyboardFocusManager;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
 import javax.swing.JTextArea;
 import org.marktwice.view.Look;
