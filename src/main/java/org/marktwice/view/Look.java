@@ -225,6 +225,7 @@ public final class Look {
         d.put("Button.borderColor", hex(Ink.BORDER));
         d.put("Button.focusedBackground", hex(Ink.PANEL));
         d.put("Button.margin", "6,14,6,14");
+        d.put("OptionPane.border", "16,20,16,20");
         d.put("Separator.foreground", hex(Ink.BORDER));
         d.put("ScrollPane.border", "0,0,0,0");
         d.put("ScrollBar.width", "12");

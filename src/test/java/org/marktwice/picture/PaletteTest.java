@@ -13,8 +13,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class PaletteTest {
-    private static final double LEAST = 4.5;
-
     static List<Arguments> writing() {
         List<Arguments> out = new ArrayList<>();
         for (Palette p : List.of(Palette.LIGHT, Palette.DARK)) {
@@ -34,15 +32,15 @@ class PaletteTest {
     @ParameterizedTest(name = "{1} on {2}")
     @MethodSource("writing")
     void textCanBeReadOnItsGround(Palette palette, Ink ink, Ink ground) {
-        assertThat(contrast(palette.of(ink), palette.of(ground))).isGreaterThanOrEqualTo(LEAST);
+        assertThat(Contrast.of(palette.of(ink), palette.of(ground))).isGreaterThanOrEqualTo(Contrast.LEAST);
     }
 
     /** Black on white is 21 and a colour on itself 1, by the definition in WCAG 2.1. */
     @Test
     void theMeasureIsTheStandards() {
-        assertThat(contrast(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
-        assertThat(contrast(Color.RED, Color.RED)).isCloseTo(1, within(1e-9));
-        assertThat(contrast(new Color(0x777777), Color.WHITE)).isCloseTo(4.48, within(0.005));
+        assertThat(Contrast.of(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
+        assertThat(Contrast.of(Color.RED, Color.RED)).isCloseTo(1, within(1e-9));
+        assertThat(Contrast.of(new Color(0x777777), Color.WHITE)).isCloseTo(4.48, within(0.005));
     }
 
     @ParameterizedTest
@@ -51,21 +49,5 @@ class PaletteTest {
         assertThat(Palette.LIGHT.of(ink).getAlpha()).isEqualTo(255);
         assertThat(Palette.DARK.of(ink).getAlpha()).isEqualTo(255);
         assertThat(Palette.DARK.of(ink, 0.5).getAlpha()).isEqualTo(128);
-    }
-
-    /** Relative luminance and contrast ratio as WCAG 2.1 defines them. */
-    static double contrast(Color a, Color b) {
-        double one = luminance(a);
-        double other = luminance(b);
-        return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
-    }
-
-    private static double luminance(Color c) {
-        return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen()) + 0.0722 * linear(c.getBlue());
-    }
-
-    private static double linear(int channel) {
-        double s = channel / 255.0;
-        return s <= 0.03928 ? s / 12.92 : Math.pow((s + 0.055) / 1.055, 2.4);
     }
 }

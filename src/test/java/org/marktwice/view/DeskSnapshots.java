@@ -4,6 +4,9 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Window;
+import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +14,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,6 +22,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JDialog;
+import javax.swing.MenuSelectionManager;
+import javax.swing.RootPaneContainer;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.bench.Attempt;
@@ -54,10 +61,12 @@ public final class DeskSnapshots {
 
     /**
      * @param args the folder to write to; what the size's and light's name must contain; {@code set}, {@code class},
-     *     {@code rack} or {@code record} for those screens alone. Nothing is all
+     *     {@code rack}, {@code record} or {@code print} for those screens alone. Nothing is all
      */
     public static void main(String[] args) throws Exception {
         System.setProperty("gui.screen", "cacio");
+        // menus and dialogs keep to the screen: it has room for the largest window at twice the scale
+        System.setProperty("cacio.managed.screensize", "3840x2160");
         Class.forName("com.github.caciocavallosilano.cacio.ctc.junit.CacioExtension");
         DeskSnapshots shots = new DeskSnapshots(Path.of(args.length > 0 ? args[0] : "target/snapshots"));
         Files.createDirectories(shots.folder);
@@ -114,6 +123,7 @@ public final class DeskSnapshots {
         if (wants("class")) aClass(window, learner.folder(), suffix);
         if (wants("rack")) rack(window, suffix);
         if (wants("record")) record(window, suffix);
+        if (wants("print")) print(window, suffix);
         // left first, so that nothing asks whether to save
         on(() -> {
             window.walk().desk();
@@ -308,6 +318,62 @@ public final class DeskSnapshots {
         shoot(window, "record" + suffix);
     }
 
+    /** What drops from the buttons that print, and what they ask. */
+    private void print(MainWindow window, String suffix) throws Exception {
+        home(window, "print-sheets");
+        shoot(window, "print-menu" + suffix);
+        asking(window, "print-title-block-…", "print-title-block" + suffix);
+        home(window, "to-record");
+        on(() -> {
+            ((javax.swing.JTable) Objects.requireNonNull(find(window, "record"))).setValueAt("320.4", 0, 0);
+            return click(window, "print-record");
+        });
+        shoot(window, "print-record" + suffix);
+        on(() -> {
+            MenuSelectionManager.defaultManager().clearSelectedPath();
+            return true;
+        });
+        home(window, "to-allot");
+        on(() -> {
+            field(window, "rack", aRack(Files.createTempDirectory("rack")).toString());
+            return click(window, "open-rack");
+        });
+        settle();
+        on(() -> {
+            javax.swing.JTable table = (javax.swing.JTable) Objects.requireNonNull(find(window, "rack-table"));
+            table.changeSelection(0, 1, false, false);
+            table.getActionMap().get("offer").actionPerformed(new ActionEvent(table, 0, ""));
+            return true;
+        });
+        shoot(window, "rack-choice" + suffix);
+        on(() -> {
+            MenuSelectionManager.defaultManager().clearSelectedPath();
+            return true;
+        });
+    }
+
+    /** Picks an item of an open menu that asks something, draws what it asks, and answers no. */
+    private void asking(MainWindow window, String item, String name) throws Exception {
+        // the dialog holds up whoever asked for it
+        SwingUtilities.invokeLater(() -> {
+            Container menu = (Container)
+                    MenuSelectionManager.defaultManager().getSelectedPath()[0].getComponent();
+            MenuSelectionManager.defaultManager().clearSelectedPath();
+            ((AbstractButton) Objects.requireNonNull(find(menu, item), item)).doClick();
+        });
+        while (on(() -> over(window).stream().noneMatch(JDialog.class::isInstance))) Thread.onSpinWait();
+        shoot(window, name);
+        on(() -> {
+            over(window).forEach(Window::dispose);
+            return true;
+        });
+    }
+
+    /** Menus and dialogs over the window. */
+    private static List<Window> over(MainWindow window) {
+        return Arrays.stream(window.getOwnedWindows()).filter(Window::isShowing).toList();
+    }
+
     private static void field(MainWindow window, String name, String text) {
         javax.swing.JTextField field = (javax.swing.JTextField) Objects.requireNonNull(find(window, name));
         field.setText(text);
@@ -397,6 +463,13 @@ public final class DeskSnapshots {
             BufferedImage image = new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
             root.paint(g);
+            for (Window more : over(window)) {
+                Container shown = ((RootPaneContainer) more).getRootPane();
+                Point at = SwingUtilities.convertPoint(shown, 0, 0, root);
+                Graphics2D there = (Graphics2D) g.create(at.x, at.y, shown.getWidth(), shown.getHeight());
+                shown.paint(there);
+                there.dispose();
+            }
             g.dispose();
             return image;
         });

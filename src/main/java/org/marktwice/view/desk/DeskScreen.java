@@ -84,6 +84,7 @@ final class DeskScreen implements Screen {
     private final JobPicturePane picture = new JobPicturePane();
     private final SaidLine line = new SaidLine();
     private final List<Deed> deeds;
+    private final KeyButton printing;
     private final JPanel page;
 
     DeskScreen(Desk desk) {
@@ -117,6 +118,7 @@ final class DeskScreen implements Screen {
                 new Deed(PRINT, this::print, this::isWhole),
                 new Deed(REMOVE, this::remove, () -> chosen().isPresent()),
                 new Deed(BACK, desk::exercises));
+        printing = KeyButton.of(deed(PRINT));
         page = build();
         Commands.install(page, deeds);
         table.table().getSelectionModel().addListSelectionListener(e -> showChosen());
@@ -203,7 +205,7 @@ final class DeskScreen implements Screen {
         words.add(KeyButton.primary(deed(CHANGE)));
         words.add(KeyButton.of(deed(HAND_OUT)));
         words.add(KeyButton.of(deed(TRY)));
-        words.add(KeyButton.of(deed(PRINT)));
+        words.add(printing);
         words.add(KeyButton.of(deed(REMOVE)));
         card.add(words, "wmin 0");
         return card;
@@ -274,7 +276,7 @@ final class DeskScreen implements Screen {
         chosen().ifPresent(k -> {
             JPopupMenu menu = Printing.sheets(
                     page, () -> DraftFile.finished(k.draft()).orElseThrow(), k.name(), desk.issued(), line::say);
-            menu.show(picture, 0, Math.max(0, picture.getHeight() - menu.getPreferredSize().height));
+            Printing.drop(menu, printing);
         });
     }
 

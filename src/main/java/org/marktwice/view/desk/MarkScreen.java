@@ -313,7 +313,7 @@ final class MarkScreen implements Screen {
     }
 
     private void print() {
-        JPopupMenu menu = new JPopupMenu();
+        JPopupMenu menu = Printing.onA4();
         JMenu letter = new JMenu("On letter paper");
         for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
             JComponent into = paper == Paper.A4 ? menu : letter;

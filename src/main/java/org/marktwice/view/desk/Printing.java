@@ -8,11 +8,15 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JLabel;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
+import javax.swing.JRootPane;
+import javax.swing.SwingUtilities;
 import org.marktwice.print.Issue;
 import org.marktwice.print.Page;
 import org.marktwice.print.Paper;
@@ -20,6 +24,8 @@ import org.marktwice.print.SheetFile;
 import org.marktwice.print.SheetKind;
 import org.marktwice.print.Sheets;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Look;
+import org.marktwice.view.Look.Style;
 
 /** Saving sheets for the printer: what kind, on which paper, into which file. */
 final class Printing {
@@ -28,7 +34,7 @@ final class Printing {
     /** A menu of an exercise's sheets: all of them, or one kind; on A4, or on letter paper; and what the title block says. */
     static JPopupMenu sheets(
             JComponent over, Callable<Scenario> scenario, String name, IssuedBy issued, Consumer<String> say) {
-        JPopupMenu menu = new JPopupMenu();
+        JPopupMenu menu = onA4();
         JMenu letter = new JMenu("On letter paper");
         for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
             JComponent into = paper == Paper.A4 ? menu : letter;
@@ -64,9 +70,22 @@ final class Printing {
         return item;
     }
 
-    /** Shows a menu below a button. */
+    /** Says on what paper what is in the menu comes, where nothing else is said. */
+    static JPopupMenu onA4() {
+        JPopupMenu menu = new JPopupMenu();
+        JLabel heading = Look.quiet("On A4 paper", Style.NOTE);
+        // in line with the words of the items below it
+        heading.setBorder(BorderFactory.createEmptyBorder(Look.px(6), Look.px(25), Look.px(4), Look.px(16)));
+        menu.add(heading);
+        return menu;
+    }
+
+    /** Shows a menu below a button; above it, where there is no room below. */
     static void drop(JPopupMenu menu, JComponent button) {
-        menu.show(button, 0, button.getHeight());
+        JRootPane window = SwingUtilities.getRootPane(button);
+        int below = SwingUtilities.convertPoint(button, 0, button.getHeight(), window).y;
+        int high = menu.getPreferredSize().height;
+        menu.show(button, 0, below + high <= window.getHeight() ? button.getHeight() : -high);
     }
 
     /** Asks for a file to save to; nothing is done where none is chosen. */

@@ -188,6 +188,8 @@ final class RackTableView extends TypingTable {
             setBorder(BorderFactory.createEmptyBorder(0, Look.px(6), 0, Look.px(6)));
             Ink ink = goesOn ? Ink.QUIET : Ink.INK;
             if (trouble.isPresent()) ink = trouble.get().missing() ? Ink.CLOSE : Ink.WRONG;
+            // no other ink can be read on the ground of what is chosen; the sign stays
+            if (selected) ink = Ink.INK;
             setForeground(Look.colour(ink));
             if (!selected) setBackground(ground(row));
             if (selected && focused) setBorder(outlined());

@@ -29,7 +29,7 @@ final class RackView extends Painted implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int CARD = 190;
     /** Where there is room, a board is drawn larger, up to this. */
-    private static final int TALLEST = 340;
+    private static final int TALLEST = 420;
 
     private static final int GAP = 12;
     private static final int NARROWEST = 360;
@@ -66,7 +66,9 @@ final class RackView extends Painted implements Scrollable {
     }
 
     private int columns() {
-        return Math.max(1, Math.min(3, getWidth() / Look.px(NARROWEST)));
+        // no room is left for boards that there aren't
+        int most = Math.max(1, Math.min(3, boards.size()));
+        return Math.max(1, Math.min(most, getWidth() / Look.px(NARROWEST)));
     }
 
     private int lines() {

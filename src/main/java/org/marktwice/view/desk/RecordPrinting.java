@@ -49,7 +49,7 @@ final class RecordPrinting {
 
     /** What there is to print now, on A4 or on letter paper; before anything was measured, blanks only. */
     JPopupMenu menu() {
-        JPopupMenu menu = new JPopupMenu();
+        JPopupMenu menu = Printing.onA4();
         JMenu letter = new JMenu("On letter paper");
         for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
             JComponent into = paper == Paper.A4 ? menu : letter;

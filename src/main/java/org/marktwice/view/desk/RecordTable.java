@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,6 +36,9 @@ final class RecordTable extends TypingTable {
     private static final long serialVersionUID = 1L;
     private static final int NAME = 112;
     private static final int MEASURE = 112;
+    /** What a measure's column has where there is room for it. */
+    private static final int WIDEST = 160;
+
     private static final int SHARE = 80;
     private static final int HEAD_LINES = 5;
 
@@ -87,7 +92,22 @@ final class RecordTable extends TypingTable {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setRowHeaderView(names);
         scroll.setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, names.getTableHeader());
+        scroll.getViewport().addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                stretch(scroll.getViewport().getWidth());
+            }
+        });
         return scroll;
+    }
+
+    /** Where there is room the columns of measures are wider, up to {@link #WIDEST}. */
+    private void stretch(int room) {
+        int measures = model.measures().size();
+        int shares = (getColumnCount() - measures) * Look.px(SHARE);
+        int wide = Math.max(Look.px(MEASURE), Math.min(Look.px(WIDEST), (room - shares) / Math.max(1, measures)));
+        for (int i = 0; i < measures; i++) getColumnModel().getColumn(i).setPreferredWidth(wide);
+        revalidate();
     }
 
     /** Shows the record as it is now. One stays in the cell one was in, unless the learners are others. */
@@ -228,7 +248,8 @@ final class RecordTable extends TypingTable {
             }
             setHorizontalAlignment(column == 0 ? SwingConstants.LEFT : SwingConstants.RIGHT);
             if (!selected) setBackground(Look.colour(Ink.PANEL));
-            setForeground(judged.map(j -> ink(j.band())).orElse(Look.colour(Ink.INK)));
+            // an ink of a verdict can't be read on the ground of what is chosen; its sign stays
+            setForeground(judged.filter(j -> !selected).map(j -> ink(j.band())).orElse(Look.colour(Ink.INK)));
             setToolTipText(judged.map(j ->
                             String.format(Locale.ROOT, "%s: %+.1f, limit ± %.1f mm", j.title(), j.off(), j.limit()))
                     .orElse(column == 0 ? String.valueOf(value) : null));

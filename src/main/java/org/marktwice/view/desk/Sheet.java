@@ -239,10 +239,11 @@ final class Sheet<T> extends JPanel {
                         BorderFactory.createLineBorder(Look.colour(Ink.ACTION), Look.px(1)),
                         BorderFactory.createEmptyBorder(0, in - Look.px(1), 0, in - Look.px(1))));
             }
-            setForeground(ink(text));
+            // an ink of a verdict can't be read on the ground of what is chosen; its sign and word stay
+            setForeground(selected ? table.getSelectionForeground() : ink(text));
             setToolTipText(text.isEmpty() ? null : text);
             Color ground = selected ? table.getSelectionBackground() : table.getBackground();
-            setBackground(mixed(ground, Look.colour(Ink.WRONG), 0.34 * shade));
+            setBackground(mixed(ground, Look.colour(Ink.WRONG), (selected ? 0.2 : 0.34) * shade));
             return this;
         }
 
