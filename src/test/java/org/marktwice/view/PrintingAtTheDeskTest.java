@@ -58,9 +58,9 @@ class PrintingAtTheDeskTest {
         at.click("print-sheets");
         at.pick("print-title-block-…");
         JOptionPaneFixture asked = JOptionPaneFinder.findOptionPane().using(at.robot);
-        at.until("ready to be typed into", () -> asked.textBox("issue-owner")
-                .target()
-                .isFocusOwner());
+        at.until(
+                "ready to be typed into",
+                () -> asked.textBox("issue-owner").target().isFocusOwner());
         at.type("Riverside workshop");
         asked.textBox("issue-by").setText("A. Joiner");
         asked.textBox("issue-date").setText("2026-11-28");
