@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -113,7 +115,18 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
      *
      * @param digest that of the variant's file
      */
-    public record Entry(String learner, String file, String digest) {}
+    public record Entry(String learner, String file, String digest) {
+        /** The variant, where it lies in this folder; empty where it is gone, or the name leads elsewhere. */
+        Optional<Path> in(Path folder) {
+            try {
+                Path variant = folder.resolve(file);
+                boolean elsewhere = !file.equals(String.valueOf(variant.getFileName()));
+                return elsewhere || !Files.isRegularFile(variant) ? Optional.empty() : Optional.of(variant);
+            } catch (InvalidPathException e) {
+                return Optional.empty();
+            }
+        }
+    }
 
     /** The index of a folder's class set, in its order; empty where the folder has none. */
     public static List<Entry> entries(Path folder) throws FileRefused {

@@ -146,9 +146,7 @@ public record Forgetting(String learner, List<Path> files, List<Path> tables, Li
                 Path folder = file.getParent();
                 if (folder == null || !name(file).equals(ClassSet.INDEX)) return;
                 for (ClassSet.Entry entry : ClassSet.entries(folder)) {
-                    Path variant = folder.resolve(entry.file()).normalize();
-                    boolean beside = folder.equals(variant.getParent());
-                    if (is(entry.learner()) && beside && Files.exists(variant)) files.add(variant);
+                    if (is(entry.learner())) entry.in(folder).ifPresent(files::add);
                 }
             } catch (FileRefused e) {
                 // no table of this program

@@ -12,6 +12,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RecordFile;
 
@@ -103,6 +105,21 @@ class ForgettingTest {
 
         assertThat(folder.resolve("marks.csv"))
                 .hasBinaryContent("\ufefflearner;marks\r\n\r\nCD; 1,5\r\n'=EF;\"x\"\r\n".getBytes(UTF_8));
+
+        Forgetting.find(folder, "=EF").delete();
+
+        assertThat(folder.resolve("marks.csv"))
+                .hasBinaryContent("\ufefflearner;marks\r\n\r\nCD; 1,5\r\n".getBytes(UTF_8));
+    }
+
+    @Test
+    void theHeadOfATableStaysWhateverALearnerIsCalled() throws IOException, FileRefused {
+        put("odd.csv", "form,Learner\n7b,learner\n7b,CD\n");
+
+        Forgetting.find(folder, "LEARNER").delete();
+
+        assertThat(folder.resolve("odd.csv")).hasContent("form,Learner\n7b,CD\n");
+        assertThat(folder.resolve("class.csv")).hasContent("form,Learner\n7b,AB\n7b,CD\n");
     }
 
     @Test
@@ -117,6 +134,17 @@ class ForgettingTest {
         Forgetting left = Forgetting.find(folder, "AB");
         assertThat(left.files()).isEmpty();
         assertThat(left.tables()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {".", "./back/..", "./set"})
+    void theVariantIsFoundHoweverTheFolderIsCalled(String called) throws FileRefused {
+        Path variant = folder.resolve("set/porch-shelf-AB.scenario.json");
+
+        Forgetting.find(folder.resolve(called), "AB").delete();
+
+        assertThat(variant).doesNotExist();
+        assertThat(folder.resolve("set/porch-shelf-ABC.scenario.json")).exists();
     }
 
     @Test
@@ -138,7 +166,7 @@ class ForgettingTest {
 
     @Test
     void anIndexThatPointsElsewhereDeletesNothingThere() throws IOException, FileRefused {
-        put("other/index.csv", "learner,file,digest\nAB,../back/ABC.attempt.jsonl,x\n");
+        put("other/index.csv", "learner,file,digest\nAB,../back/ABC.attempt.jsonl,x\nAB,..,y\nAB,,z\n");
 
         assertThat(names(Forgetting.find(folder, "AB").files())).doesNotContain("back/ABC.attempt.jsonl");
     }

@@ -105,11 +105,11 @@ class EverySheetTest {
                     frame.getHeight() + 2 * LINE);
             assertThat(marks.get(i)).as("lines of page %d", i + 1).isNotEmpty().allMatch(m -> contains(line, m));
             assertThat(overlapping(read.places().get(i))).as("page %d", i + 1).isEmpty();
-            assertThat(text)
-                    .contains((i + 1) + " of " + read.texts().size())
-                    .doesNotContainPattern("\\p{IsHan}|\\p{IsArabic}");
+            assertThat(text).contains((i + 1) + " of " + read.texts().size());
         }
         assertThat(met).containsAll(kinds(id));
+        // a box for what the font lacks would leave no trace in a file's text
+        if (id.equals(ODD)) assertThat(String.join(" ", read.texts())).contains("[3 Han", "[2 Arabic");
     }
 
     private static boolean contains(Rectangle2D frame, Rectangle2D mark) {
