@@ -1,8 +1,6 @@
 package org.marktwice.classroom;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -15,8 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.marktwice.classroom.Variants.Variant;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Printable;
@@ -152,38 +148,34 @@ public record ClassSet(String exercise, double target, double band, int seed, Li
 
     /** Who got which file, how hard it is, and what attempts at it are known by. */
     public byte[] index() {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            printer.printRecord(
-                    "learner",
-                    "file",
-                    "difficulty",
-                    "target",
-                    "band",
-                    "in band",
-                    "wrong choices",
-                    "closeness",
-                    "boards",
-                    "seed",
-                    "digest");
-            for (Given one : given) {
-                Variant v = one.variant();
-                printer.printRecord(
-                        Tables.plain(v.learner()),
-                        one.file(),
-                        v.difficulty().value(),
-                        target,
-                        band,
-                        v.inBand() ? "yes" : "no",
-                        v.difficulty().wrongChoices(),
-                        v.difficulty().closeness(),
-                        v.scenario().boards().size(),
-                        seed,
-                        v.scenario().digest());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a text in memory can be written", e);
+        List<List<?>> table = new ArrayList<>();
+        table.add(List.of(
+                "learner",
+                "file",
+                "difficulty",
+                "target",
+                "band",
+                "in band",
+                "wrong choices",
+                "closeness",
+                "boards",
+                "seed",
+                "digest"));
+        for (Given one : given) {
+            Variant v = one.variant();
+            table.add(List.of(
+                    Tables.plain(v.learner()),
+                    one.file(),
+                    v.difficulty().value(),
+                    target,
+                    band,
+                    v.inBand() ? "yes" : "no",
+                    v.difficulty().wrongChoices(),
+                    v.difficulty().closeness(),
+                    v.scenario().boards().size(),
+                    seed,
+                    v.scenario().digest()));
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return Tables.csv(table);
     }
 }

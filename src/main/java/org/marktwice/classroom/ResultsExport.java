@@ -3,13 +3,10 @@ package org.marktwice.classroom;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.jspecify.annotations.Nullable;
@@ -50,19 +47,15 @@ public final class ResultsExport {
         }
     }
 
-    /** Learners × rules with the totals; UTF-8, lines as RFC 4180 has them. */
+    /** Learners × rules with the totals. */
     public static byte[] csv(Results results) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            for (List<@Nullable Object> line : learners(results).lines()) {
-                List<Object> cells = new ArrayList<>();
-                for (Object cell : line) cells.add(Tables.plain(plain(cell)));
-                printer.printRecord(cells);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a text in memory can be written", e);
+        List<List<Object>> table = new ArrayList<>();
+        for (List<@Nullable Object> line : learners(results).lines()) {
+            List<Object> cells = new ArrayList<>();
+            for (Object cell : line) cells.add(Tables.plain(plain(cell)));
+            table.add(cells);
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return Tables.csv(table);
     }
 
     /** One sheet each for learners, rules, slips, attempts and files left out. */

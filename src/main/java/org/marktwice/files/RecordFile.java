@@ -1,7 +1,5 @@
 package org.marktwice.files;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,8 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.marktwice.bench.LearnerName;
 
 /**
@@ -215,22 +211,18 @@ public record RecordFile(String scenario, String tolerance, OptionalDouble gap, 
 
     /** As a table to fill in or to take elsewhere. @param measures the columns */
     public byte[] csv(List<String> measures) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            List<Object> head = new ArrayList<>(List.of(LEARNER));
-            head.addAll(measures);
-            printer.printRecord(head);
-            for (Row row : rows) {
-                List<Object> line = new ArrayList<>(List.of(Tables.plain(row.learner())));
-                for (String measure : measures) {
-                    OptionalDouble value = row.of(measure);
-                    line.add(value.isPresent() ? JsonText.number(value.getAsDouble()) : "");
-                }
-                printer.printRecord(line);
+        List<List<?>> table = new ArrayList<>();
+        List<Object> head = new ArrayList<>(List.of(LEARNER));
+        head.addAll(measures);
+        table.add(head);
+        for (Row row : rows) {
+            List<Object> line = new ArrayList<>(List.of(Tables.plain(row.learner())));
+            for (String measure : measures) {
+                OptionalDouble value = row.of(measure);
+                line.add(value.isPresent() ? JsonText.number(value.getAsDouble()) : "");
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a text in memory can be written", e);
+            table.add(line);
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return Tables.csv(table);
     }
 }

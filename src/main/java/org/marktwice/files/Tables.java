@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
@@ -120,6 +121,22 @@ public final class Tables {
                             + " (a comma within a cell needs quotes round the cell)");
         }
         return lines;
+    }
+
+    /**
+     * A table to be written: commas, lines as RFC 4180 has them, UTF-8. Where it has letters beyond ASCII it begins with a
+     * byte order mark, without which a spreadsheet takes it for one in the machine's old code page; other programs need not
+     * meet the mark where it tells nothing.
+     */
+    public static byte[] csv(List<? extends List<?>> lines) {
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            for (List<?> line : lines) printer.printRecord(line);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text in memory can be written", e);
+        }
+        if (text.chars().anyMatch(c -> c > 127)) text.insert(0, '\uFEFF');
+        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     /** What goes into a cell: a text that a spreadsheet would take for a formula is made a text by an apostrophe. */

@@ -1,8 +1,5 @@
 package org.marktwice.files;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,8 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.MeasuredBoard;
 import org.marktwice.timber.MeasuredBoard.Measured;
@@ -274,19 +269,14 @@ public record TypedRack(List<Line> lines) {
     }
 
     private byte[] csv(List<Integer> which) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            printer.printRecord(
-                    Arrays.stream(RackColumn.values()).map(RackColumn::id).toList());
-            for (int i : which) {
-                List<Object> cells = new ArrayList<>();
-                for (RackColumn column : RackColumn.values()) cells.add(cell(lines.get(i), column, i));
-                printer.printRecord(cells);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a text in memory can be written", e);
+        List<List<?>> table = new ArrayList<>();
+        table.add(Arrays.stream(RackColumn.values()).map(RackColumn::id).toList());
+        for (int i : which) {
+            table.add(Arrays.stream(RackColumn.values())
+                    .map(column -> cell(lines.get(i), column, i))
+                    .toList());
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return Tables.csv(table);
     }
 
     private Object cell(Line line, RackColumn column, int at) {

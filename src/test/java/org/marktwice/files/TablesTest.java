@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,6 +39,29 @@ class TablesTest {
 
         String expected = "\uFEFFa,b|||,,|c,\"\"\"\"|\" |\",|";
         assertThat(new String(left, java.nio.charset.StandardCharsets.UTF_8)).isEqualTo(expected.replace("|", end));
+    }
+
+    /** Without the mark a spreadsheet takes the file for one in the machine's old code page, and shows other letters. */
+    @Test
+    void aTableWithLettersBeyondAsciiBeginsWithAByteOrderMarkAndAPlainOneDoesNot() {
+        assertThat(Tables.csv(List.of(List.of("learner"), List.of("Zo\u00eb"))))
+                .isEqualTo(Samples.utf8("\uFEFFlearner\r\nZo\u00eb\r\n"));
+        assertThat(Tables.csv(List.of(List.of("learner", "mm"), List.of("P01", 1.5))))
+                .isEqualTo(Samples.utf8("learner,mm\r\nP01,1.5\r\n"));
+    }
+
+    @Test
+    void recordsAndRacksWithSuchLettersAreReadBack() throws FileRefused, IOException {
+        RecordFile record = RecordFile.blank("porch-shelf", List.of("\u05d3\u05e0\u05d4", "Zo\u00eb"))
+                .with("Zo\u00eb", "across", OptionalDouble.of(520));
+        byte[] table = record.csv(List.of("across"));
+        assertThat(Bytes.bomLength(table)).isEqualTo(3);
+        assertThat(RecordFile.read("x.csv", table).rows()).isEqualTo(record.rows());
+
+        TypedRack rack = TypedRack.BLANK.with(0, TypedRack.Line.EMPTY.with(RackColumn.BOARD, "\u05d0 1"));
+        assertThat(Bytes.bomLength(rack.csv())).isEqualTo(3);
+        Path file = Files.write(folder.resolve("rack.csv"), rack.csv());
+        assertThat(TypedRack.read(file).boardOf(0)).isEqualTo("\u05d0 1");
     }
 
     @Test
