@@ -269,12 +269,14 @@ class ResultsTest {
             assertThat(last.getCell(2).getNumericCellValue()).isEqualTo(1.5);
             assertThat(last.getCell(3).getNumericCellValue()).isEqualTo(5.5);
             assertThat(last.getCell(4).getNumericCellValue()).isEqualTo(1.5 / 5.5, within(1e-9));
-            assertThat(new DataFormatter(Locale.ROOT).formatCellValue(last.getCell(4))).isEqualTo("27 %");
+            assertThat(new DataFormatter(Locale.ROOT).formatCellValue(last.getCell(4)))
+                    .isEqualTo("27 %");
             assertThat(learners.getPaneInformation().isFreezePane()).isTrue();
             assertThat(column(book.getSheet("Slips"), 6)).contains("=P04, " + DANA);
             assertThat(book.getSheet("Attempts").getLastRowNum()).isEqualTo(3);
             for (Sheet sheet : book) {
-                for (Row row : sheet) row.forEach(c -> assertThat(c.getCellType()).isNotEqualTo(CellType.FORMULA));
+                for (Row row : sheet)
+                    row.forEach(c -> assertThat(c.getCellType()).isNotEqualTo(CellType.FORMULA));
             }
         }
     }
