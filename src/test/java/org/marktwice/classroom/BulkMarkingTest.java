@@ -146,6 +146,9 @@ class BulkMarkingTest {
                 .containsExactly("P01.attempt.jsonl", "P02.attempt.jsonl", "P02.attempt.jsonl/P02.attempt.jsonl");
         assertThat(marked).extracting(Marked::state).containsExactly(State.UNREADABLE, State.UNREADABLE, State.WHOLE);
         assertThat(marked.get(0).reason()).startsWith("a folder, not a file");
+        assertThat(Handed.marked(folder.resolve("P02.attempt.jsonl"), set, false))
+                .extracting(Marked::file)
+                .containsExactly("P02.attempt.jsonl");
     }
 
     @Test

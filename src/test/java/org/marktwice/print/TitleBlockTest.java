@@ -3,9 +3,11 @@ package org.marktwice.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.scenario.Scenario;
@@ -42,18 +44,30 @@ class TitleBlockTest {
         assertThat(again).isEqualTo(once);
     }
 
+    /** The block is 14 mm high, and its second row 9 mm more. */
+    @ParameterizedTest
+    @CsvSource({"true, 23", "false, 14"})
+    void aSheetsContentEndsAboveTheBlock(boolean isSigned, double high) {
+        TitleBlock plain = new TitleBlock("parts list", "Porch shelf", "level 3", "–");
+        TitleBlock block = isSigned ? plain.signed(Issue.BLANK, "porch-shelf") : plain;
+        for (boolean landscape : List.of(true, false)) {
+            assertThat(block.room(Paper.A4, landscape).getMaxY())
+                    .isLessThan(TitleBlock.frame(Paper.A4, landscape).getMaxY() - Paper.points(high));
+        }
+    }
+
     @Test
     void aLongTitleTakesTwoLinesBeforeAnythingOfItIsCut() {
         String title = "A bench for the porch with a shelf below, two drawers and a back of boards let into a rail";
         assertThat(title).hasSize(90);
         Page page = Leaf.bound(
-                        java.util.List.of(new Leaf(
+                        List.of(new Leaf(
                                 false,
                                 new TitleBlock("working drawing", title, "level 6", "1 : 5").signed(Issue.BLANK, "x"),
                                 (pen, place) -> {})),
                         Paper.A4)
                 .get(0);
-        assertThat(PdfRead.of(Pdf.of(java.util.List.of(page), "x")).all())
+        assertThat(PdfRead.of(Pdf.of(List.of(page), "x")).all())
                 .contains("let into a rail", "level 6")
                 .doesNotContain("…");
     }
