@@ -37,7 +37,7 @@ final class Workings {
     private final Kept<Facing, Option> facing = new Kept<>();
     private final Kept<Integer, Faulty> faulty = new Kept<>();
     private final Kept<Surfaces, List<Reading>> readings = new Kept<>();
-    private @Nullable ModelAnswer model;
+    private volatile @Nullable ModelAnswer model;
 
     private record Facing(String board, String part, Turn turn) {}
 
@@ -68,7 +68,13 @@ final class Workings {
         return fit;
     }
 
-    synchronized ModelAnswer model() {
+    ModelAnswer model() {
+        ModelAnswer known = model;
+        return known == null ? soughtOnce() : known;
+    }
+
+    /** It takes longest of all this, so that other threads rather wait than seek it too. */
+    private synchronized ModelAnswer soughtOnce() {
         ModelAnswer known = model;
         if (known == null) {
             known = ModelAnswer.of(scenario);
