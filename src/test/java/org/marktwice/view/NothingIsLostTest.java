@@ -27,6 +27,7 @@ import org.marktwice.classroom.Variants;
 import org.marktwice.files.AttemptFile;
 import org.marktwice.files.DraftFile;
 import org.marktwice.files.FileRefused;
+import org.marktwice.files.RecordFile;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.files.ScenarioWriter;
 import org.marktwice.scenario.Scenario;
@@ -363,5 +364,57 @@ class NothingIsLostTest {
                         .actions())
                 .hasSize(done + 1);
         assertThat(AttemptFile.read(home.resolve(name)).attempt().actions()).hasSize(done);
+    }
+
+    /** At a screen of the one exercise on the desk, whose folder then comes to be one that can't be written to. */
+    private void atTheDeskThatCantBeWrittenToAnyMore(String way, String title) throws IOException {
+        Path desk = Files.createDirectories(temp.resolve("home/Desk"));
+        Path exercise = desk.resolve("porch-shelf.scenario.json");
+        Files.copy(Path.of("scenarios/porch-shelf.scenario.json"), exercise);
+        opened.add(new AtTheWindow(temp.resolve("home")));
+        at().click("to-desk");
+        at().until("on the desk", () -> at().window.table("exercises-set").rowCount() == 1);
+        at().click(way);
+        at().until("at work", () -> at().title().equals(title));
+        Files.delete(exercise);
+        Files.delete(desk);
+        Files.writeString(desk, "a file");
+    }
+
+    @Test
+    void finishedJobsAreKeptElsewhereWhereTheDeskCantBeWrittenTo() throws IOException, FileRefused {
+        atTheDeskThatCantBeWrittenToAnyMore("to-record", "Porch shelf: finished jobs");
+        Path stick = Files.createDirectories(temp.resolve("stick"));
+        at().window.table("record").focus();
+        at().robot.waitForIdle();
+        at().type("520");
+        at().key(KeyEvent.VK_ENTER);
+        at().click("save-record");
+        at().until("refused", () -> at().text("line").contains("there is a file where a folder should be"));
+        assertThat(at().title()).isEqualTo("Porch shelf: finished jobs");
+        at().click("leave-record");
+        at().until("said", () -> isOffered("Choose a folder …"));
+        assertThat(asked()).endsWith("The record is not kept yet.").doesNotContain("Exception");
+        answer("Choose a folder …");
+        choose(stick);
+        at().until("on the desk", () -> at().title().equals("Teacher's desk"));
+        Path kept = stick.resolve("porch-shelf.record.json");
+        assertThat(at().text("notice")).endsWith("The record was kept in " + kept);
+        assertThat(RecordFile.read(kept).rows().get(0).of("across")).hasValue(520);
+    }
+
+    @Test
+    void aRackIsLeftWithoutOnlyWhenThatIsAgreedTo() throws IOException {
+        atTheDeskThatCantBeWrittenToAnyMore("to-allot", "Porch shelf: allot boards");
+        at().window.table("rack-table").focus();
+        at().robot.waitForIdle();
+        at().type("R1");
+        at().key(KeyEvent.VK_ENTER);
+        at().window.close();
+        at().until("said", () -> isOffered("Leave without it"));
+        assertThat(asked()).endsWith("The rack is not kept yet.");
+        assertThat(at().frame.isShowing()).isTrue();
+        answer("Leave without it");
+        at().until("closed", () -> !at().frame.isShowing());
     }
 }

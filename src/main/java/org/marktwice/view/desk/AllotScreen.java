@@ -313,6 +313,6 @@ final class AllotScreen implements Screen {
     /** What was typed is kept, whole or not. */
     @Override
     public void left() {
-        file.left();
+        file.left(page);
     }
 }

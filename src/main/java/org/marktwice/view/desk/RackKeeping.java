@@ -99,30 +99,9 @@ final class RackKeeping {
         });
     }
 
-    /** What was typed is kept, whole or not, before anything else comes. */
-    void left() {
+    /** What was typed is kept, whole or not, before anything else comes; as JSON that isn't whole it is kept on the desk. */
+    void left(JComponent over) {
         table.settle();
-        if (model.steps().isSaved()) return;
-        Path to = work.whenLeft(usual());
-        try {
-            WorkFile.write(to, RackModel.bytes(model.rack(), to.toString()));
-            work.saved(to);
-            model.steps().saved();
-            if (!path.path().filter(to::equals).isPresent()) desk.notice("The rack was kept in " + to);
-        } catch (FileRefused e) {
-            keepBeside(e);
-        }
-    }
-
-    /** Where it couldn't be kept, as JSON that isn't whole, it is kept on the desk. */
-    private void keepBeside(FileRefused refused) {
-        Path to = WorkFile.free(usual());
-        try {
-            WorkFile.write(to, model.rack().csv());
-            model.steps().saved();
-            desk.notice(refused.getMessage() + ". The rack was kept in " + to);
-        } catch (FileRefused e) {
-            desk.notice("The rack could not be kept: " + e.getMessage());
-        }
+        work.keepWhenLeft(desk, over, "The rack", usual(), to -> RackModel.bytes(model.rack(), to.toString()));
     }
 }

@@ -193,28 +193,8 @@ final class RecordKeeping {
     }
 
     /** What was typed is kept, before anything else comes. */
-    void left() {
-        if (model.steps().isSaved()) return;
-        Path to = work.whenLeft(usual(".json"));
-        try {
-            WorkFile.write(to, bytes(model.steps().now(), to));
-            work.saved(to);
-            model.steps().saved();
-            if (!path.path().filter(to::equals).isPresent()) desk.notice("The record was kept in " + to);
-        } catch (FileRefused e) {
-            keepBeside(e);
-        }
-    }
-
-    /** Where it couldn't be kept, it is kept on the desk. */
-    private void keepBeside(FileRefused refused) {
-        Path to = WorkFile.free(usual(".json"));
-        try {
-            WorkFile.write(to, model.steps().now().bytes());
-            model.steps().saved();
-            desk.notice(refused.getMessage() + ". The record was kept in " + to);
-        } catch (FileRefused e) {
-            desk.notice("The record could not be kept: " + e.getMessage());
-        }
+    void left(JComponent over) {
+        work.keepWhenLeft(
+                desk, over, "The record", usual(".json"), to -> bytes(model.steps().now(), to));
     }
 }

@@ -242,6 +242,6 @@ final class RecordScreen implements Screen {
     @Override
     public void left() {
         table.settle();
-        file.left();
+        file.left(page);
     }
 }

@@ -10,6 +10,7 @@ import javax.swing.JOptionPane;
 import org.jspecify.annotations.Nullable;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.Save;
+import org.marktwice.view.AnotherFolder;
 
 /**
  * The file in which a screen's work is kept. No other file is written over unless that was agreed to; and where opening a
@@ -62,8 +63,46 @@ final class WorkFile {
         return file.equals(known()) || mayWrite(over, file);
     }
 
+    /** What is written into a file, of the kind that its name says. */
+    interface Written {
+        /** @throws FileRefused where it can't be of that kind */
+        byte[] in(Path file) throws FileRefused;
+    }
+
+    /**
+     * Keeps the work when its screen is left, before anything else comes: where it lies, or was to lie; where that can't be,
+     * on the desk; where that can't be either, it asks for a folder, so that nothing is lost unasked.
+     *
+     * @param what as in "The record"
+     * @param usual where it lies on the desk
+     */
+    void keepWhenLeft(Desk desk, JComponent over, String what, Path usual, Written bytes) {
+        if (steps.isSaved()) return;
+        Path to = whenLeft(usual);
+        try {
+            write(to, bytes.in(to));
+            saved(to);
+            steps.saved();
+            if (!field.path().filter(to::equals).isPresent()) desk.notice(what + " was kept in " + to);
+        } catch (FileRefused e) {
+            keepBeside(desk, over, what, free(usual), bytes, e);
+        }
+    }
+
+    private void keepBeside(Desk desk, JComponent over, String what, Path to, Written bytes, FileRefused refused) {
+        try {
+            write(to, bytes.in(to));
+            steps.saved();
+            desk.notice(refused.getMessage() + ". " + what + " was kept in " + to);
+        } catch (FileRefused e) {
+            AnotherFolder.offer(over, e.getMessage() + ". " + what + " is not kept yet.", "Leave without it")
+                    .map(folder -> free(folder.resolve(to.getFileName())))
+                    .ifPresent(other -> keepBeside(desk, over, what, other, bytes, refused));
+        }
+    }
+
     /** Where to keep it when the screen is left, and nothing can be asked: never over another file. */
-    Path whenLeft(Path usual) {
+    private Path whenLeft(Path usual) {
         Path wanted = field.path().orElse(usual);
         Path own = known();
         if (wanted.equals(own) || !Files.exists(wanted)) return wanted;
@@ -71,7 +110,7 @@ final class WorkFile {
     }
 
     /** A name like this one under which nothing lies yet. */
-    static Path free(Path wanted) {
+    private static Path free(Path wanted) {
         String name = String.valueOf(wanted.getFileName());
         int dot = name.indexOf('.', 1);
         String stem = dot < 0 ? name : name.substring(0, dot);
