@@ -110,6 +110,7 @@ final class QuizTakeCommand implements Callable<Integer> {
             console.line("Nothing is due today. --questions 5 asks some all the same.");
             return Exit.DONE;
         }
+        QuizJournal.check(file);
         console.line(
                 Text.wrapped(
                         "",

@@ -36,6 +36,24 @@ public final class QuizJournal {
         }
     }
 
+    /**
+     * Looks whether answers could be written there, so that nobody answers for nothing; nothing is made or changed.
+     *
+     * @throws FileRefused where they could not
+     */
+    public static void check(Path file) throws FileRefused {
+        Path there = file.toAbsolutePath();
+        while (there.getParent() != null && !Files.exists(there)) there = there.getParent();
+        boolean isFolderInTheWay = there.equals(file.toAbsolutePath()) && Files.isDirectory(there);
+        boolean isFileInTheWay = !there.equals(file.toAbsolutePath()) && !Files.isDirectory(there);
+        String why = isFolderInTheWay
+                ? "there is a folder where the journal should be"
+                : isFileInTheWay
+                        ? "there is a file where a folder should be"
+                        : Files.isWritable(there) ? "" : "the permission is missing";
+        if (!why.isEmpty()) throw new FileRefused(file.toString(), "no answer could be saved: " + why);
+    }
+
     /** A copy of a journal's whole lines, to hand on. @throws FileRefused where there is none, or it can't be saved there */
     public static void copy(Path journal, Path to) throws FileRefused {
         Save.whole(to, QuizFile.read(journal).text().getBytes(StandardCharsets.UTF_8));

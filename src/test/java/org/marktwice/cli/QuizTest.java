@@ -6,6 +6,7 @@ import static org.marktwice.cli.Ran.marktwice;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -153,6 +154,20 @@ class QuizTest {
                 .contains("3 questions. Answer by letter or number")
                 .endsWith("> \nNothing answered. The rest waits.\n");
         assertThat(journal).doesNotExist();
+    }
+
+    /** There is a file where a folder should be, which stops whoever asks, as a share that is only read stops learners. */
+    @Test
+    void nobodyIsAskedWhereNoAnswerCouldBeKept() throws IOException {
+        Path inTheWay = Files.writeString(folder.resolve("in the way"), "a file");
+        Path journal = inTheWay.resolve("deeper").resolve("P08.quiz.jsonl");
+
+        Ran ran = answering("a\n", "quiz", "take", "--learner", "P08", "--journal", journal);
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .isEqualTo(journal + ": no answer could be saved: there is a file where a folder should be\n");
     }
 
     @Test
