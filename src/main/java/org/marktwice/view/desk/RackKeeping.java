@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
-import org.marktwice.files.FileRefused;
 import org.marktwice.files.TypedRack;
 
 /** Where the rack is kept: opened, saved, and kept when one leaves. */

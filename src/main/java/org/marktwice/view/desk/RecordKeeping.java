@@ -195,6 +195,10 @@ final class RecordKeeping {
     /** What was typed is kept, before anything else comes. */
     void left(JComponent over) {
         work.keepWhenLeft(
-                desk, over, "The record", usual(".json"), to -> bytes(model.steps().now(), to));
+                desk,
+                over,
+                "The record",
+                usual(".json"),
+                to -> bytes(model.steps().now(), to));
     }
 }
