@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
+import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -346,5 +347,48 @@ class RealWorkTest {
         at.until("kept", () -> Files.exists(home.resolve("other.csv")));
         assertThat(Files.readString(home.resolve("other.csv"))).contains("Z9,oak-ish");
         assertThat(lines).isGreaterThan(3);
+    }
+
+    @Test
+    void whereASetWasHandedOutIsRememberedAndItsLearnersAreRecorded() throws IOException {
+        Files.copy(Path.of("scenarios/peg-rail.scenario.json"), home.resolve("Desk/peg-rail.scenario.json"));
+        Path stick = home.resolve("stick/shelf");
+        handOut("Porch shelf");
+        desk.type("learners", "2");
+        desk.set("set-folder", stick.toString());
+        at.click("make-set");
+        at.until("made", () -> at.text("line").startsWith("Written to"));
+        at.click("leave-hand-out");
+
+        handOut("Porch shelf");
+        assertThat(at.window.textBox("set-folder").text()).isEqualTo(stick.toString());
+        at.click("leave-hand-out");
+        handOut("Peg rail");
+        assertThat(at.window.textBox("set-folder").text())
+                .isEqualTo(home.resolve("stick/peg-rail").toString());
+        at.click("leave-hand-out");
+
+        chosen("Porch shelf");
+        at.click("to-record");
+        at.until("begun", () -> at.text("line").equals("Begun for the 2 learners to whom it was handed out"));
+    }
+
+    /** Chooses an exercise on the desk. */
+    private void chosen(String exercise) {
+        at.until("on the desk", () -> at.title().equals("Teacher's desk") && column("exercises-set", "Exercise")
+                .contains(exercise));
+        int row = column("exercises-set", "Exercise").indexOf(exercise);
+        Strokes.pointing(
+                at.robot,
+                () -> at.window
+                        .table("exercises-set")
+                        .cell(TableCell.row(row).column(0))
+                        .click());
+    }
+
+    private void handOut(String exercise) {
+        chosen(exercise);
+        at.click("hand-out");
+        at.until("handing out", () -> at.title().equals(exercise + ": hand out"));
     }
 }

@@ -51,6 +51,7 @@ public final class Desk {
     private final List<Scenario> shelf;
     private final FigureCache figures;
     private final IssuedBy issued = new IssuedBy();
+    private final HandedOut handedOut;
     private @Nullable Screen showing;
     private String last = "";
 
@@ -61,6 +62,7 @@ public final class Desk {
     public Desk(Host host, Path folder, List<Scenario> shelf, FigureCache figures) {
         this.host = host;
         this.folder = new DeskFolder(folder);
+        handedOut = new HandedOut(this.folder);
         this.shelf = List.copyOf(shelf);
         this.figures = figures;
     }
@@ -68,6 +70,11 @@ public final class Desk {
     /** Who issues the drawings that are printed, and when. */
     IssuedBy issued() {
         return issued;
+    }
+
+    /** Where exercises were handed out to. */
+    HandedOut handedOut() {
+        return handedOut;
     }
 
     /** The desk's first screen, anew. */

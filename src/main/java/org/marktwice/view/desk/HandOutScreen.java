@@ -123,7 +123,7 @@ final class HandOutScreen implements Screen {
         count.show((double) learners);
         seed.show((double) seedNow);
         band.show(bandNow);
-        folder.show(desk.folder().folder().resolve("Handed out").resolve(scenario.id()));
+        folder.show(desk.handedOut().next(scenario.id()));
         numbered.setSelected(true);
         page = build();
         page.putClientProperty(NumberField.LINE, (Consumer<String>) line::say);
@@ -290,6 +290,7 @@ final class HandOutScreen implements Screen {
 
     private void come(ClassSet set, Path to) {
         made = to;
+        desk.handedOut().to(scenario.id(), to);
         ended();
         rows.show(set.given());
         long outside = set.given().stream().filter(g -> !g.variant().inBand()).count();

@@ -93,9 +93,9 @@ final class RecordKeeping {
                 notHandedOut -> {});
     }
 
-    /** Where its class set lies, if it was handed out from the desk. */
+    /** Where its class set lies, if it was handed out. */
     Path handedOut() {
-        return desk.folder().folder().resolve("Handed out").resolve(scenario.id());
+        return desk.handedOut().of(scenario.id());
     }
 
     private Optional<Path> chosen() {
