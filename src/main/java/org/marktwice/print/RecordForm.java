@@ -28,7 +28,9 @@ record RecordForm(
         RecordFile.@Nullable Row row,
         @Nullable Job job,
         @Nullable Double practice) {
-    private static final double PICTURE = Paper.points(40);
+    /** How high the job's picture is, in millimetres: as high as the pages allow without one more for it, or none at all. */
+    private static final double[] PICTURES = {40, 28, 20, 0};
+
     /** A table of four rows with its heads. */
     private static final int FEW = 6;
 
@@ -39,6 +41,17 @@ record RecordForm(
     }
 
     List<Leaf> leaves(Paper paper) {
+        List<Leaf> fewest = leaves(paper, PICTURES[0]);
+        for (double high : PICTURES) {
+            if (fewest.size() == 1) break;
+            List<Leaf> other = leaves(paper, high);
+            if (other.size() < fewest.size()) fewest = other;
+        }
+        return fewest;
+    }
+
+    /** @param high the picture, in millimetres */
+    private List<Leaf> leaves(Paper paper, double high) {
         Scenario scenario = record.scenario();
         List<Block> blocks = new ArrayList<>();
         String learner = row == null ? "" : row.learner();
@@ -49,8 +62,12 @@ record RecordForm(
             blocks.add(Blocks.blanks("measured by", 0.42, "class", 0.24, "date", 0.26));
         }
         JobPicture picture = JobPicture.of(scenario.drawing());
-        blocks.add(Blocks.picture(
-                PICTURE, (pen, place) -> picture.paint(pen.g, place, JobPicture.Style.PLAIN, Pen.PALETTE), null));
+        if (high > 0) {
+            blocks.add(Blocks.picture(
+                    Paper.points(high),
+                    (pen, place) -> picture.paint(pen.g, place, JobPicture.Style.PLAIN, Pen.PALETTE),
+                    null));
+        }
         blocks.add(Blocks.text(
                 "Measure the finished job in millimetres, as near as the rule can be read. "
                         + RecordSheets.limits(record) + " " + BANDS,

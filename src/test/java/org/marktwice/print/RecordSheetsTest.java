@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.marktwice.classroom.ClassList;
@@ -51,6 +52,16 @@ class RecordSheetsTest {
                 .contains("Overall across 520 519.5 – 520.5 519 – 521")
                 .contains("Shelf from the bottom end 90 89.5 – 90.5 89 – 91")
                 .contains("none to 0.5 to 1");
+    }
+
+    /** The picture makes room: a page with nothing but the foot would be printed for each learner. */
+    @ParameterizedTest
+    @CsvSource({"pot-stand, 1", "candle-sconce, 1", "seed-box, 1", "wall-cupboard, 2"})
+    void whatIsALittleMoreThanAPageIsPutOnOne(String id, int pages) throws FileRefused {
+        List<Page> sheet = Sheets.of(scenario(id), Set.of(SheetKind.RECORD), Paper.A4);
+
+        assertThat(sheet).hasSize(pages);
+        assertThat(text(sheet)).contains("Measure the finished job", "The job", "what to do otherwise next time");
     }
 
     @Test

@@ -375,8 +375,10 @@ class RealWorkTest {
 
     /** Chooses an exercise on the desk. */
     private void chosen(String exercise) {
-        at.until("on the desk", () -> at.title().equals("Teacher's desk") && column("exercises-set", "Exercise")
-                .contains(exercise));
+        at.until(
+                "on the desk",
+                () -> at.title().equals("Teacher's desk")
+                        && column("exercises-set", "Exercise").contains(exercise));
         int row = column("exercises-set", "Exercise").indexOf(exercise);
         Strokes.pointing(
                 at.robot,

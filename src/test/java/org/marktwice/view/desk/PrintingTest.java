@@ -16,6 +16,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.files.FileRefused;
@@ -23,11 +24,17 @@ import org.marktwice.files.ScenarioFile;
 import org.marktwice.print.Issue;
 import org.marktwice.print.Paper;
 import org.marktwice.print.SheetKind;
+import org.marktwice.view.Look;
 
 /** The desk saves sheets for the printer, and says where, or in one line why not. */
 class PrintingTest {
     @TempDir
     Path folder;
+
+    @BeforeAll
+    static void dress() {
+        GuiActionRunner.execute(() -> Look.install(false, 1));
+    }
 
     private final LinkedBlockingQueue<String> said = new LinkedBlockingQueue<>();
 

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,11 +24,17 @@ import org.marktwice.files.RecordFile;
 import org.marktwice.files.ScenarioFile;
 import org.marktwice.print.Paper;
 import org.marktwice.scenario.Scenario;
+import org.marktwice.view.Look;
 
 /** The record of finished jobs is saved for the printer: blank for the bench, and filled in once something was measured. */
 class RecordPrintingTest {
     @TempDir
     Path folder;
+
+    @BeforeAll
+    static void dress() {
+        GuiActionRunner.execute(() -> Look.install(false, 1));
+    }
 
     private final LinkedBlockingQueue<String> said = new LinkedBlockingQueue<>();
 
