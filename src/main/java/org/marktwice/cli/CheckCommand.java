@@ -36,6 +36,8 @@ import picocli.CommandLine.Parameters;
         },
         footer = {
             "",
+            "Of tables (*.csv) those of racks and of finished jobs are checked, told by the titles of their columns.",
+            "",
             "Exit 0: all are fine. 1: a scenario can be read but not solved: some part can't be supplied clear;",
             "or a draft isn't finished.",
             "2: a file can't be read; the reason is on standard error, one line a file.",
@@ -46,7 +48,7 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "scenarios, drafts of them, attempts and boards")
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "files of any kind that the program has")
     private List<Path> files = new ArrayList<>();
 
     @Option(names = "--json", description = "write the result as JSON, as described below")

@@ -4,6 +4,9 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 
@@ -26,6 +29,7 @@ public sealed interface AnyFile {
     static AnyFile read(Path file) throws FileRefused {
         String name = file.toString();
         byte[] bytes = Bytes.read(file);
+        if (name.toLowerCase(Locale.ROOT).endsWith(".csv")) return table(name, bytes);
         return switch (kind(name, bytes)) {
             case SCENARIO -> new OfScenario(ScenarioFile.read(name, bytes));
             case ATTEMPT -> new OfAttempt(AttemptFile.read(name, bytes));
@@ -35,6 +39,23 @@ public sealed interface AnyFile {
             case RACK -> new OfRack(RackFile.read(name, bytes));
             case DRAFT -> new OfDraft(DraftFile.read(name, bytes));
         };
+    }
+
+    /** A table is told by the titles of its columns, whatever it is called. */
+    private static AnyFile table(String name, byte[] bytes) throws FileRefused {
+        List<Tables.Line> lines = Tables.read(name, bytes);
+        List<String> head = new ArrayList<>();
+        for (int i = 0; !lines.isEmpty() && i < lines.get(0).size(); i++) {
+            head.add(lines.get(0).cell(i).toLowerCase(Locale.ROOT));
+        }
+        String measure = "across|deep|high|(place|diagonal|gap)-.+";
+        Format named = byName(name);
+        if (named == Format.RACK || head.contains("board")) return new OfRack(RackFile.read(name, bytes));
+        boolean record = head.indexOf("learner") == 0 && head.stream().anyMatch(t -> t.matches(measure));
+        if (named == Format.RECORD || record) return new OfRecord(RecordFile.read(name, bytes));
+        String reason = "expected the table of a rack (with a column \"board\") or of finished jobs (\"learner\", and then"
+                + " measures); no other is checked";
+        throw new FileRefused(name, 1, 0, "", reason);
     }
 
     /** By the word in {@code format}; a board may go without. What says nothing goes by its name. */

@@ -437,6 +437,20 @@ class CommandsTest {
     }
 
     @Test
+    void checkTellsTablesByTheirHeads() throws IOException {
+        Path record = Files.writeString(folder.resolve("jobs.csv"), "Learner;across;gap-left-housing\nP01;520,5;\n");
+        Path rack = Files.writeString(
+                folder.resolve("wood.csv"), "board,species,length,width,thickness\nR1,scots-pine,330,130,18\n");
+        Path list = Files.writeString(folder.resolve("class.csv"), "learner,form\nP01,7b\n");
+        assertThat(marktwice("check", record, rack, list))
+                .isEqualTo(new Ran(
+                        2,
+                        record + ": fine: record of 1 finished job\n" + rack + ": fine: rack of 1 board, 0 knots\n",
+                        list + ":1: expected the table of a rack (with a column \"board\") or of finished jobs"
+                                + " (\"learner\", and then measures); no other is checked\n"));
+    }
+
+    @Test
     void checkGoesOnAfterARefusedFile() {
         Ran ran = marktwice("check", "nowhere.json", BOARD);
         assertThat(ran)
