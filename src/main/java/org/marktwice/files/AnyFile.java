@@ -53,8 +53,9 @@ public sealed interface AnyFile {
         if (named == Format.RACK || head.contains("board")) return new OfRack(RackFile.read(name, bytes));
         boolean record = head.indexOf("learner") == 0 && head.stream().anyMatch(t -> t.matches(measure));
         if (named == Format.RECORD || record) return new OfRecord(RecordFile.read(name, bytes));
-        String reason = "expected the table of a rack (with a column \"board\") or of finished jobs (\"learner\", and then"
-                + " measures); no other is checked";
+        String reason =
+                "expected the table of a rack (with a column \"board\") or of finished jobs (\"learner\", and then"
+                        + " measures); no other is checked";
         throw new FileRefused(name, 1, 0, "", reason);
     }
 
