@@ -46,7 +46,9 @@ class TablesTest {
     void aTableWithLettersBeyondAsciiBeginsWithAByteOrderMarkAndAPlainOneDoesNot() {
         assertThat(Tables.csv(List.of(List.of("learner"), List.of("Zo\u00eb"))))
                 .isEqualTo(Samples.utf8("\uFEFFlearner\r\nZo\u00eb\r\n"));
-        assertThat(Tables.csv(List.of(List.of("learner", "mm"), List.of("P01", 1.5))))
+        List<Object> head = List.of("learner", "mm");
+        List<Object> figures = List.of("P01", 1.5);
+        assertThat(Tables.csv(List.of(head, figures)))
                 .isEqualTo(Samples.utf8("learner,mm\r\nP01,1.5\r\n"));
     }
 
