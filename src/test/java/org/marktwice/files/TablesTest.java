@@ -48,8 +48,7 @@ class TablesTest {
                 .isEqualTo(Samples.utf8("\uFEFFlearner\r\nZo\u00eb\r\n"));
         List<Object> head = List.of("learner", "mm");
         List<Object> figures = List.of("P01", 1.5);
-        assertThat(Tables.csv(List.of(head, figures)))
-                .isEqualTo(Samples.utf8("learner,mm\r\nP01,1.5\r\n"));
+        assertThat(Tables.csv(List.of(head, figures))).isEqualTo(Samples.utf8("learner,mm\r\nP01,1.5\r\n"));
     }
 
     @Test
