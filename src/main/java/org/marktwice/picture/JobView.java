@@ -1,5 +1,7 @@
 package org.marktwice.picture;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import org.joml.Vector3d;
@@ -58,5 +60,16 @@ record JobView(String title, Vector3dc right, Vector3dc up, Vector3dc towards) {
                 (i & 1) == 0 ? box.min(0) : box.max(0),
                 (i & 2) == 0 ? box.min(1) : box.max(1),
                 (i & 4) == 0 ? box.min(2) : box.max(2));
+    }
+
+    /** A box's twelve edges, each by its ends. */
+    static List<Vector3d[]> edges(Box box) {
+        List<Vector3d[]> all = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            for (int bit = 1; bit < 8; bit <<= 1) {
+                if ((i & bit) == 0) all.add(new Vector3d[] {corner(box, i), corner(box, i | bit)});
+            }
+        }
+        return all;
     }
 }

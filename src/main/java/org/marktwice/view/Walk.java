@@ -48,6 +48,8 @@ final class Walk
     private Settings settings;
     private @Nullable MainWindow window;
     private final Running running;
+    private final LookedUp lookedUp;
+    private final Opening opening;
     private @Nullable StartScreen start;
     private @Nullable Desk desk;
     /** Whether what is on the bench or in the replay is only looked at from the teacher's desk. */
@@ -62,6 +64,8 @@ final class Walk
         this.clock = clock;
         this.nanos = nanos;
         this.running = new Running(folder, this::window);
+        this.lookedUp = new LookedUp(folder, exercises, clock);
+        this.opening = new Opening(this, folder, exercises);
         this.settings = folder.settings();
         this.deeds = List.of(
                 new Deed(WindowCommands.OPEN, () -> ToOpen.ask(window()).ifPresent(this::open)),
@@ -119,6 +123,18 @@ final class Walk
         return running.session();
     }
 
+    /** The page of exercises, where that is showing. */
+    Optional<StartScreen> startPage() {
+        return screen() instanceof StartScreen page ? Optional.of(page) : Optional.empty();
+    }
+
+    /** Lets go of what is on the bench, wherever one came to it from; false where the learner would rather stay. */
+    boolean leave() {
+        if (!running.leave()) return false;
+        fromDesk = false;
+        return true;
+    }
+
     // The exercises
 
     @Override
@@ -133,33 +149,15 @@ final class Walk
         if (before != null) before.selected().ifPresent(page::select);
         start = page;
         window().show(page);
-        lookUpStandings();
+        lookUp();
     }
 
-    /** Reads and marks the learner's attempts away from the event thread: the first look at a full folder takes a while. */
-    private void lookUpStandings() {
-        lookUpQuiz();
-        exercises.forgetStandings();
+    private void lookUp() {
         StartScreen page = start;
+        if (page == null) return;
         String who = settings.learner();
-        List<Scenario> all = exercises.all();
-        new SwingWorker<Void, Runnable>() {
-            @Override
-            protected @Nullable Void doInBackground() {
-                for (Scenario scenario : all) {
-                    LearnerFolder.Standing standing = folder.standing(scenario, who);
-                    publish(() -> exercises.stands(scenario, standing));
-                }
-                return null;
-            }
-
-            @Override
-            protected void process(List<Runnable> known) {
-                if (page == null || page != start || !who.equals(settings.learner())) return;
-                known.forEach(Runnable::run);
-                page.refresh();
-            }
-        }.execute();
+        lookedUp.quiz(page, quizzed(), () -> page == start && who.equals(settings.learner()));
+        lookedUp.standings(page, who, () -> page == start && who.equals(settings.learner()));
     }
 
     @Override
@@ -185,42 +183,8 @@ final class Walk
                 + " in it. Take up each board, name what is wrong on it (F7), then put it right and hand in.");
     }
 
-    @Override
-    public void goOn(Scenario scenario) {
-        Path left = exercises.standing(scenario).left().orElse(null);
-        if (left != null) goOn(scenario, left);
-    }
-
-    private void goOn(Scenario scenario, Path left) {
-        try {
-            Journal.Resumed resumed = Journal.resume(left, scenario);
-            // the file's name is enough here: its folder is the learner's own
-            List<String> notices = resumed.notices().stream()
-                    .map(n -> n.replace(left.toString(), left.getFileName().toString()))
-                    .toList();
-            run(scenario, resumed.opened().file().attempt(), Keeper.of(resumed.journal()), notices);
-        } catch (NotSaved e) {
-            goOnElsewhere(scenario, left, e);
-        } catch (FileRefused e) {
-            complain(e.getMessage());
-        }
-    }
-
-    /** With an attempt whose file can only be read: as soon as something is done, another place is offered for it. */
-    private void goOnElsewhere(Scenario scenario, Path left, FileRefused why) {
-        try {
-            AttemptFile.Opened opened = AttemptFile.open(left, scenario);
-            run(
-                    scenario,
-                    opened.file().attempt(),
-                    Keeper.refusing(why),
-                    List.of("It can be read, but not gone on with there: " + why.reason() + "."));
-        } catch (FileRefused e) {
-            complain(e.getMessage());
-        }
-    }
-
-    private void run(Scenario scenario, Attempt attempt, Keeper keeper, List<String> notices) {
+    /** Puts an attempt on the bench. */
+    void run(Scenario scenario, Attempt attempt, Keeper keeper, List<String> notices) {
         try {
             Session session = Session.of(scenario, attempt, keeper, nanos);
             running.take(session, keeper);
@@ -233,64 +197,22 @@ final class Walk
     }
 
     @Override
+    public void goOn(Scenario scenario) {
+        exercises.standing(scenario).left().ifPresent(left -> opening.goOn(scenario, left));
+    }
+
+    @Override
     public void showBest(Scenario scenario) {
-        exercises.standing(scenario).best().ifPresent(best -> {
-            try {
-                showDone(
-                        scenario, AttemptFile.open(best.file(), scenario).file().attempt());
-            } catch (FileRefused e) {
-                complain(e.getMessage());
-            }
-        });
+        opening.showBest(scenario);
     }
 
     /** Opens an exercise or an attempt from a file, or says in one line why it isn't taken. */
     void open(Path file) {
-        try {
-            if (file.toString().endsWith(LearnerFolder.ENDING)) openAttempt(file);
-            else openScenario(file);
-        } catch (FileRefused e) {
-            complain(e.getMessage());
-        }
+        opening.open(file);
     }
 
-    private void openScenario(Path file) throws FileRefused {
-        Scenario opened = ScenarioFile.read(file);
-        exercises.add(opened);
-        exercises();
-        StartScreen page = start;
-        if (page == null || screen() != page) return;
-        page.refresh();
-        page.select(opened);
-        page.say("Opened " + file.getFileName() + ". Your work at it is kept in " + folder.kept() + ".");
-    }
-
-    /** Goes on with an attempt, wherever its file is. */
-    private void openAttempt(Path file) throws FileRefused {
-        Attempt header = AttemptFile.read(file).attempt();
-        Optional<Scenario> exercise = exercises.all().stream()
-                .filter(s -> s.id().equals(header.scenario()))
-                .findFirst();
-        if (exercise.isEmpty()) {
-            complain(file.getFileName() + " is an attempt at \"" + header.scenario() + "\": open that exercise first.");
-        } else if (running.leave()) {
-            openAttempt(exercise.get(), file);
-        }
-    }
-
-    private void openAttempt(Scenario scenario, Path file) throws FileRefused {
-        fromDesk = false;
-        AttemptFile.Opened opened = AttemptFile.open(file, scenario);
-        if (!opened.bench().handedIn()) {
-            goOn(scenario, file);
-        } else if (opened.bench().guidance() == Practice.Guidance.EXAMINATION) {
-            complain(file.getFileName() + " was handed in: your teacher marks it.");
-        } else {
-            showDone(scenario, opened.file().attempt());
-        }
-    }
-
-    private void showDone(Scenario scenario, Attempt attempt) {
+    /** An attempt that was handed in, as it was marked. */
+    void showDone(Scenario scenario, Attempt attempt) {
         try {
             Session done = Session.of(scenario, attempt, Session.Sink.none(), nanos);
             window().show(new SheetScreen(this, done, figures, settings.movement()));
@@ -304,8 +226,7 @@ final class Walk
     /** Asks what is due today, or shows how far the learner is. */
     @Override
     public void quiz() {
-        if (!running.leave()) return;
-        fromDesk = false;
+        if (!leave()) return;
         String who = quizzed();
         try {
             QuizRoom.open(this, who, folder.quizJournal(who), clock, figures, exercises::all, settings.movement())
@@ -323,31 +244,6 @@ final class Walk
 
     private String quizzed() {
         return settings.learner().isBlank() ? "unnamed" : settings.learner().strip();
-    }
-
-    /** Counts what is due away from the event thread: every answer in the journal is judged anew. */
-    private void lookUpQuiz() {
-        StartScreen page = start;
-        String who = quizzed();
-        new SwingWorker<Integer, Void>() {
-            @Override
-            protected Integer doInBackground() throws FileRefused {
-                return QuizRoom.due(who, folder.quizJournal(who), clock);
-            }
-
-            @Override
-            protected void done() {
-                if (page == null || page != start || !who.equals(quizzed())) return;
-                try {
-                    page.quizDue(get());
-                } catch (InterruptedException e) {
-                    Thread.currentThread().interrupt();
-                } catch (ExecutionException e) {
-                    page.say(String.valueOf(
-                            e.getCause() == null ? e.getMessage() : e.getCause().getMessage()));
-                }
-            }
-        }.execute();
     }
 
     // The teacher's desk
@@ -543,7 +439,7 @@ final class Walk
     public void learner(String name) {
         if (name.strip().equals(settings.learner())) return;
         change(settings.withLearner(name));
-        lookUpStandings();
+        lookUp();
         StartScreen page = start;
         if (page != null) page.refresh();
     }
@@ -583,7 +479,7 @@ final class Walk
     }
 
     /** One clear line, where the learner looks: at the foot of the start page, or else above the screen. */
-    private void complain(@Nullable String why) {
+    void complain(@Nullable String why) {
         String words = why == null ? "It could not be done." : why;
         if (screen() instanceof StartScreen page) page.say(words);
         else window().notice(words);

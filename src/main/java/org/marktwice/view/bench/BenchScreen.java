@@ -46,7 +46,7 @@ public final class BenchScreen extends JPanel {
     private final transient Choosers chooser;
     private final transient Help help;
     private final transient Doors doors;
-    private final transient Runnable follow = this::follow;
+    private final transient Runnable follow = this::refresh;
     private final WordButton dryFitWord = new WordButton(BenchCommands.DRY_FIT, () -> run(BenchCommands.DRY_FIT));
     private final BoardView boardView;
     private final UnrolledView unrolledView;
@@ -110,7 +110,7 @@ public final class BenchScreen extends JPanel {
         arrange();
         for (PatchView view : List.<PatchView>of(boardView, unrolledView)) {
             ToolMouse.attach(view, model, this::openMenu);
-            bindKeys(view.component());
+            ToolKeys.attach(view.component(), model);
         }
         Commands.install(this, deeds);
         model.addListener(this::refresh);
@@ -249,7 +249,7 @@ public final class BenchScreen extends JPanel {
     }
 
     private void key(Command command, ToolKey.Stroke stroke) {
-        add(command, () -> strike(ToolKey.of(stroke)));
+        add(command, () -> ToolKeys.strike(model, ToolKey.of(stroke)));
     }
 
     private Deed deed(Command command) {
@@ -258,21 +258,6 @@ public final class BenchScreen extends JPanel {
 
     private void run(Command command) {
         deed(command).actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, command.id()));
-    }
-
-    /** A key for the tool in hand; with none, the arrows roll the board and turn it end for end. */
-    void strike(ToolKey key) {
-        if (model.tool().isPresent()) {
-            if (model.tool().get().key(key)) model.changed();
-            return;
-        }
-        model.hush();
-        switch (key.stroke()) {
-            case LEFT -> model.layAs(model.lie().rollBack());
-            case RIGHT -> model.layAs(model.lie().rollForward());
-            case UP, DOWN -> model.layAs(model.lie().endForEnd());
-            default -> model.changed();
-        }
     }
 
     private void setAside() {
@@ -299,56 +284,7 @@ public final class BenchScreen extends JPanel {
         menu.show(view.component(), where.x, where.y);
     }
 
-    /**
-     * The keys that are no commands of their own: Shift and Ctrl with the arrows, and Tab where the tool steps by it; and the
-     * bare arrows, which the divider between the views would take otherwise.
-     */
-    private void bindKeys(JComponent view) {
-        InputMap keys = view.getInputMap(JComponent.WHEN_FOCUSED);
-        int[] codes = {KeyEvent.VK_LEFT, KeyEvent.VK_RIGHT, KeyEvent.VK_UP, KeyEvent.VK_DOWN};
-        ToolKey.Stroke[] strokes = {ToolKey.Stroke.LEFT, ToolKey.Stroke.RIGHT, ToolKey.Stroke.UP, ToolKey.Stroke.DOWN};
-        for (int i = 0; i < codes.length; i++) {
-            bind(view, keys, codes[i], 0, ToolKey.of(strokes[i]));
-            bind(view, keys, codes[i], InputEvent.SHIFT_DOWN_MASK, new ToolKey(strokes[i], true, false));
-            bind(view, keys, codes[i], InputEvent.CTRL_DOWN_MASK, new ToolKey(strokes[i], false, true));
-            int both = InputEvent.SHIFT_DOWN_MASK | InputEvent.CTRL_DOWN_MASK;
-            bind(view, keys, codes[i], both, new ToolKey(strokes[i], true, true));
-        }
-        for (char c : "0123456789.,\b".toCharArray()) bindTyped(view, keys, c);
-        bind(view, keys, KeyEvent.VK_TAB, 0, ToolKey.of(ToolKey.Stroke.NEXT));
-        bind(view, keys, KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK, ToolKey.of(ToolKey.Stroke.PREVIOUS));
-    }
-
-    private void bind(JComponent view, InputMap keys, int code, int modifiers, ToolKey key) {
-        keys.put(KeyStroke.getKeyStroke(code, modifiers), key);
-        view.getActionMap().put(key, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                strike(key);
-            }
-        });
-    }
-
-    private void bindTyped(JComponent view, InputMap keys, char c) {
-        String name = "type " + (int) c;
-        keys.put(KeyStroke.getKeyStroke(c), name);
-        view.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                if (model.tool().map(t -> t.type(c)).orElse(false)) model.changed();
-            }
-        });
-    }
-
     // Showing
-
-    private void follow() {
-        refresh();
-    }
 
     private void refresh() {
         Scene scene = Scene.of(model);
