@@ -164,7 +164,7 @@ public final class FitPicture {
         own.setColor(new Color(0x4A, 0x33, 0x1E, 215));
         own.draw(device.createTransformedShape(frame.edges()));
         own.setColor(palette.of(Ink.QUIET));
-        own.setStroke(FitSpots.dashed(unit, 12, 4, 3, 4));
+        own.setStroke(spots.dashed(12, 4, 3, 4));
         own.draw(device.createTransformedShape(frame.missing()));
         for (Spot spot : shown.spots()) spots.pick(own, spot, shown, frame, device);
         new FitLabels(own, area, font, palette).draw(spots.labels(shown, frame, device));

@@ -109,11 +109,8 @@ final class FitSpots {
         return labels;
     }
 
-    private BasicStroke dashed(double... dashes) {
-        return dashed(unit, dashes);
-    }
-
-    static BasicStroke dashed(float unit, double... dashes) {
+    /** A thin line of such dashes, in lengths of the usual text size. */
+    BasicStroke dashed(double... dashes) {
         float[] pattern = new float[dashes.length];
         for (int i = 0; i < dashes.length; i++) pattern[i] = (float) dashes[i] * unit;
         return new BasicStroke(1.1f * unit, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, pattern, 0);
