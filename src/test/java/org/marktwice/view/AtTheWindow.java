@@ -24,6 +24,7 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JMenuItemFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
+import org.marktwice.scenario.Scenario;
 import org.marktwice.timber.Surface;
 import org.marktwice.timber.SurfacePoint;
 import org.marktwice.view.bench.BoardView;
@@ -32,6 +33,9 @@ import org.marktwice.view.bench.UnrolledView;
 
 /** A learner before the whole window, with a folder of their own. */
 final class AtTheWindow implements AutoCloseable {
+    /** The exercises that come with the program: read once, since no window changes them. */
+    private static final List<Scenario> SHELF = Shelf.scenarios();
+
     final MainWindow frame;
     final FrameFixture window;
     final Robot robot;
@@ -51,7 +55,7 @@ final class AtTheWindow implements AutoCloseable {
             LearnerFolder kept = new LearnerFolder(settings);
             kept.save(kept.settings().withMovement(false));
             Look.install(kept.settings().dark(), kept.settings().textSize());
-            return new MainWindow(new Walk(new LearnerFolder(home), Shelf.scenarios(), clock, System::nanoTime));
+            return new MainWindow(new Walk(new LearnerFolder(home), SHELF, clock, System::nanoTime));
         });
         window = new FrameFixture(robot, frame);
         window.show(new Dimension(1500, 960));
@@ -113,8 +117,7 @@ final class AtTheWindow implements AutoCloseable {
 
     /** Selects an exercise on the start page by mouse. */
     void exercise(String title) {
-        List<String> titles =
-                onScreen(() -> Shelf.scenarios().stream().map(s -> s.title()).toList());
+        List<String> titles = SHELF.stream().map(Scenario::title).toList();
         Strokes.pointing(
                 robot,
                 () -> window.list("exercises").item(titles.indexOf(title)).click());

@@ -32,23 +32,8 @@ import org.marktwice.timber.SurfacePoint;
  * everything else is set out as a careful hand does it. Squared from that edge, either line is 120 · 6 / 308 = 2.34 mm out of
  * line across the board: the shelf is half of that too tight at either side, 1.2 mm.
  */
-class DryFitAtTheWindowTest {
+class DryFitAtTheWindowTest extends BeforeAWindow {
     private static final String TOO_TIGHT = "wrong, Shelf – Left upright, 1.2 mm too tight";
-
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
-    }
 
     private void begin(Practice.Guidance guidance) {
         Scenario scenario = scenario(guidance);

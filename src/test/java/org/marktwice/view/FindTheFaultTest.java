@@ -25,22 +25,7 @@ import org.marktwice.timber.SurfacePoint;
  * Another hand's work taken over from the start page, its slip named and mended, and the whole handed in: the face edge
  * stands on the sawn edge of the rail.
  */
-class FindTheFaultTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
-    }
-
+class FindTheFaultTest extends BeforeAWindow {
     private static List<Mark> marks(Session session) {
         return AtTheWindow.onScreen(() -> session.bench().board("A").marks());
     }

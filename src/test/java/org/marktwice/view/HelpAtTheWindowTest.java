@@ -17,27 +17,7 @@ import org.marktwice.scenario.Practice;
 import org.marktwice.timber.Surface;
 
 /** Hints, estimates and less help, asked for in the window, journalled, and shown on the mark sheet. */
-class HelpAtTheWindowTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
-    }
-
-    private void begin(String title) {
-        at.exercise(title);
-        at.click("enter");
-    }
-
+class HelpAtTheWindowTest extends BeforeAWindow {
     private String line() {
         JTextArea line = at.robot.finder().findByName("line", JTextArea.class, true);
         return AtTheWindow.onScreen(line::getText);

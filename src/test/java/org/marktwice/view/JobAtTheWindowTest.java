@@ -15,22 +15,7 @@ import org.marktwice.bench.Action;
 import org.marktwice.scenario.Scenario;
 
 /** The job as it would come out, from the bench and from the mark sheet: told, only seen, or not shown, as the exercise has it. */
-class JobAtTheWindowTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
-    }
-
+class JobAtTheWindowTest extends BeforeAWindow {
     private void worked(String id) {
         Scenario scenario = Samples.scenario(id);
         List<Action> work = Samples.work(id, "flawed");

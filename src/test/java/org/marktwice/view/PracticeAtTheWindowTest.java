@@ -10,23 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The workshop's practice on a page, from wherever an exercise is showing, by mouse and by keys. */
-class PracticeAtTheWindowTest {
+class PracticeAtTheWindowTest extends BeforeAWindow {
     private static final String PAGE = "The workshop's practice";
-
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
-    }
 
     private void readAndClosed(String exercise, String tag) {
         assertThat(at.showing(PAGE)).isTrue();

@@ -19,24 +19,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A teacher prints an exercise's sheets from the desk, by the mouse. */
-class PrintingAtTheDeskTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() throws IOException {
+class PrintingAtTheDeskTest extends BeforeAWindow {
+    @Override
+    void prepare() throws IOException {
         Path own = Files.createDirectories(home.resolve("Desk"));
         Files.copy(Path.of("scenarios/peg-rail.scenario.json"), own.resolve("peg-rail.scenario.json"));
-        at = new AtTheWindow(home);
-        at.ctrl(KeyEvent.VK_T);
-        at.until("on the desk", () -> at.window.table("exercises-set").target().getSelectedRow() == 0);
     }
 
-    @AfterEach
-    void close() {
-        at.close();
+    @BeforeEach
+    void goToTheDesk() {
+        at.ctrl(KeyEvent.VK_T);
+        at.until("on the desk", () -> at.window.table("exercises-set").target().getSelectedRow() == 0);
     }
 
     private void printTo(Path file) {

@@ -17,15 +17,10 @@ import org.marktwice.quiz.Quiz;
 import org.marktwice.view.quiz.QuizAtTheWindow;
 
 /** The page that says how far one is in the quiz: what is shaky leads to the bench, a sheet is printed, a copy is saved. */
-class QuizProgressTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
+class QuizProgressTest extends BeforeAWindow {
     /** One idea was answered rightly yesterday, and one wrongly. */
-    @BeforeEach
-    void open() throws Exception {
+    @Override
+    void prepare() throws Exception {
         Path journal = new LearnerFolder(home).quizJournal("P07");
         Files.writeString(
                 journal,
@@ -34,7 +29,10 @@ class QuizProgressTest {
                         + line(Kind.HANDED_PAIR, false));
         LearnerFolder folder = new LearnerFolder(home);
         folder.save(folder.settings().withLearner("P07"));
-        at = new AtTheWindow(home);
+    }
+
+    @BeforeEach
+    void goToTheProgress() {
         at.click("to-quiz");
         at.click("progress");
     }
@@ -47,11 +45,6 @@ class QuizProgressTest {
                 .orElseThrow();
         return "{\"at\":\"2026-01-11T18:00:00Z\",\"kind\":\"" + kind.id() + "\",\"level\":1,\"seed\":5,\"said\":\""
                 + said + "\"}\n";
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private Screen screen() {

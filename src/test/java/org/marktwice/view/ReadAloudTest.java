@@ -14,10 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whoever has the screen read aloud comes to everything that is painted, by the toolkit's own way down the window. */
-class ReadAloudTest {
-    @TempDir
-    private Path home;
-
+class ReadAloudTest extends BeforeAWindow {
     private static List<String> reached(Accessible from) {
         List<String> found = new ArrayList<>();
         reach(from.getAccessibleContext(), found);
@@ -27,43 +24,39 @@ class ReadAloudTest {
     private static void reach(AccessibleContext at, List<String> found) {
         found.add(at.getAccessibleRole().toDisplayString(Locale.ENGLISH) + ": " + at.getAccessibleName());
         for (int i = 0; i < at.getAccessibleChildrenCount(); i++)
-            reach(at.getAccessibleChild(i).getAccessibleContext(), found);
+        reach(at.getAccessibleChild(i).getAccessibleContext(), found);
     }
 
     private static List<JComponent> painted(Container in) {
         List<JComponent> found = new ArrayList<>();
         for (var child : in.getComponents()) {
-            if (child instanceof Painted one && one.isVisible()) found.add(one);
-            if (child instanceof Container inner) found.addAll(painted(inner));
+        if (child instanceof Painted one && one.isVisible()) found.add(one);
+        if (child instanceof Container inner) found.addAll(painted(inner));
         }
         return found;
     }
 
     @Test
     void theBoardsAndTheDrawingOfTheBenchAreReached() {
-        try (AtTheWindow marktwice = new AtTheWindow(home)) {
-            marktwice.click("enter");
+        at.click("enter");
 
-            List<String> found = AtTheWindow.onScreen(() -> reached(marktwice.frame));
-            assertThat(found).contains("canvas: Board unrolled", "canvas: Working drawing");
-            assertThat(found).anyMatch(line -> line.startsWith("canvas: Board A, "));
-            assertThat(found).anyMatch(line -> line.startsWith("list item: Board A, "));
-            assertThat(AtTheWindow.onScreen(() -> painted(marktwice.frame)))
-                    .isNotEmpty()
-                    .allSatisfy(one -> assertThat(one.getAccessibleContext().getAccessibleName())
-                            .as(one.getName())
-                            .isNotBlank());
-        }
+        List<String> found = AtTheWindow.onScreen(() -> reached(at.frame));
+        assertThat(found).contains("canvas: Board unrolled", "canvas: Working drawing");
+        assertThat(found).anyMatch(line -> line.startsWith("canvas: Board A, "));
+        assertThat(found).anyMatch(line -> line.startsWith("list item: Board A, "));
+        assertThat(AtTheWindow.onScreen(() -> painted(at.frame)))
+                .isNotEmpty()
+                .allSatisfy(one -> assertThat(one.getAccessibleContext().getAccessibleName())
+                        .as(one.getName())
+                        .isNotBlank());
     }
 
     @Test
     void theExercisesOfTheFirstPageAreReached() {
-        try (AtTheWindow marktwice = new AtTheWindow(home)) {
-            String first = Shelf.scenarios().get(0).title();
+        String first = Shelf.scenarios().get(0).title();
 
-            List<String> found = AtTheWindow.onScreen(() -> reached(marktwice.frame));
-            assertThat(found).anyMatch(line -> line.startsWith("list item: Level 1, " + first));
-            assertThat(found).contains("icon: Picture of the finished job: " + first);
-        }
+        List<String> found = AtTheWindow.onScreen(() -> reached(at.frame));
+        assertThat(found).anyMatch(line -> line.startsWith("list item: Level 1, " + first));
+        assertThat(found).contains("icon: Picture of the finished job: " + first);
     }
 }

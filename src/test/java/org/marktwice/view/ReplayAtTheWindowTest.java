@@ -21,20 +21,16 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.marktwice.bench.CannotDo;
 import org.marktwice.feedback.ReplayModel;
 import org.marktwice.feedback.SheetModel;
 
 /** An attempt stepped through and saved, at the window. */
-class ReplayAtTheWindowTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
+class ReplayAtTheWindowTest extends BeforeAWindow {
     private ReplayModel steps;
 
     @BeforeEach
-    void open() throws Exception {
-        at = new AtTheWindow(home);
+    void openTheSheet() throws CannotDo {
         var scenario = Samples.scenario("porch-shelf");
         var attempt = Samples.attempt("porch-shelf", "flawed").file().attempt();
         steps = ReplayModel.of(scenario, attempt, Samples.sheet("porch-shelf", "flawed"));
@@ -44,11 +40,6 @@ class ReplayAtTheWindowTest {
             return true;
         });
         at.robot.waitForIdle();
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private void atStep(int step) {

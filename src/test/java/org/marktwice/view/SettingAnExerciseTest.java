@@ -20,24 +20,11 @@ import org.marktwice.scenario.Draft;
 import org.marktwice.scenario.Scenario;
 
 /** A teacher sets an exercise from nothing, by the keyboard and by pointing at parts. */
-class SettingAnExerciseTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-    private AtTheDesk desk;
-
+class SettingAnExerciseTest extends BeforeAWindow {
     @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-        desk = new AtTheDesk(at);
+    void beginAnExercise() {
         at.click("to-desk");
         at.click("new-exercise");
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private List<Path> files() throws IOException {

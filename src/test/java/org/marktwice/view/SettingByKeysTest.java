@@ -18,25 +18,14 @@ import org.marktwice.scenario.Scenario;
 import org.marktwice.scenario.Stage;
 
 /** A whole exercise set from nothing without once touching the mouse, setting-out and all. */
-class SettingByKeysTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
+class SettingByKeysTest extends BeforeAWindow {
     @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
+    void beginAnExercise() {
         at.ctrl(KeyEvent.VK_T);
         at.until("on the desk", () -> at.title().equals("Teacher's desk"));
         at.ctrl(KeyEvent.VK_N);
         at.until("setting", () -> at.title().equals("New exercise"));
         at.until("in the title", () -> at.window.textBox("title").target().isFocusOwner());
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private void type(String text) {

@@ -26,24 +26,11 @@ import org.marktwice.view.desk.DeskPixels;
  * A whole exercise set from nothing by the mouse: words and figures are typed into what was clicked, and no other key is
  * touched.
  */
-class SettingByMouseTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-    private AtTheDesk desk;
-
+class SettingByMouseTest extends BeforeAWindow {
     @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-        desk = new AtTheDesk(at);
+    void beginAnExercise() {
         at.click("to-desk");
         at.click("new-exercise");
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private void fill(String part, String name, String... figures) {

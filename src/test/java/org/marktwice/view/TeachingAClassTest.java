@@ -38,25 +38,12 @@ import org.marktwice.scenario.Scenario;
  * A teacher makes an exercise from nothing and hands it out to three; three attempts come back, one of them damaged, and
  * the results say the right things.
  */
-class TeachingAClassTest {
+class TeachingAClassTest extends BeforeAWindow {
     private static final String STARTED = "2026-02-03T09:10:00Z";
 
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-    private AtTheDesk desk;
-
     @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-        desk = new AtTheDesk(at);
+    void goToTheDesk() {
         at.ctrl(KeyEvent.VK_T);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private JTable table(String name) {

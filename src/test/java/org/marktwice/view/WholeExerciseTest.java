@@ -21,22 +21,7 @@ import org.marktwice.bench.Tool;
 import org.marktwice.timber.Surface;
 
 /** The first exercise from the start page to the replay, by mouse alone and by keys alone, and one left half-way. */
-class WholeExerciseTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
-    }
-
+class WholeExerciseTest extends BeforeAWindow {
     private static List<Mark> marks(Session session) {
         return AtTheWindow.onScreen(() -> session.bench().board("A").marks());
     }

@@ -22,17 +22,12 @@ import org.marktwice.quiz.Quiz;
 import org.marktwice.view.quiz.QuizAtTheWindow;
 
 /** A whole quiz from the start page and back, by keys alone and by mouse alone; every way of answering is in each. */
-class WholeQuizTest {
+class WholeQuizTest extends BeforeAWindow {
     private static final List<Kind> OTHERS = List.of(Kind.CHAINED, Kind.PROPER_PAIR, Kind.BARK_SIDE, Kind.END_DOWN);
 
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
     /** The learner was asked yesterday what is due today: a number, drawn answers, a place to point at, and words. */
-    @BeforeEach
-    void open() throws Exception {
+    @Override
+    void prepare() throws Exception {
         Path journal = new LearnerFolder(home).quizJournal("P07");
         StringBuilder lines = new StringBuilder("{\"format\":\"marktwice-quiz/1\",\"learner\":\"P07\"}\n");
         for (Kind kind : OTHERS) {
@@ -43,12 +38,6 @@ class WholeQuizTest {
         Files.writeString(journal, lines);
         LearnerFolder folder = new LearnerFolder(home);
         folder.save(folder.settings().withLearner("P07"));
-        at = new AtTheWindow(home);
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private Question question() {

@@ -15,20 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.timber.Surface;
 
 /** What the window does besides an exercise: settings, files that are refused, a folder that can't be written to. */
-class WindowTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-
-    @BeforeEach
-    void open() {
-        at = new AtTheWindow(home);
-    }
-
+class WindowTest extends BeforeAWindow {
     @AfterEach
-    void close() {
-        at.close();
+    void end() {
         AtTheWindow.onScreen(() -> {
             Look.install(false, 1);
             return true;
