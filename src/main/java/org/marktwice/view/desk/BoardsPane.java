@@ -1,5 +1,6 @@
 package org.marktwice.view.desk;
 
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import org.marktwice.timber.Board;
 import org.marktwice.timber.Species;
 import org.marktwice.timber.SpeciesTable;
 import org.marktwice.view.Card;
+import org.marktwice.view.Column;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 
@@ -168,12 +170,9 @@ final class BoardsPane extends JPanel {
         side.setOpaque(false);
         outcome.setName("outcome");
         side.add(outcome, "wmin 0");
-        JScrollPane scroll = new JScrollPane(
-                rack, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
-        side.add(scroll, "grow, hmin 0, wmin 0");
+        Column column = new Column(new BorderLayout());
+        column.add(rack);
+        side.add(column.scrolling(), "grow, hmin 0, wmin 0");
         return side;
     }
 

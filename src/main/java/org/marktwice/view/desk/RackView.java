@@ -25,7 +25,7 @@ import org.marktwice.view.Painted;
 import org.marktwice.view.bench.Words;
 
 /** The boards of an exercise, each unrolled on a card of its own, with a line on what it is good for. */
-final class RackView extends Painted implements Scrollable {
+final class RackView extends Painted {
     private static final long serialVersionUID = 1L;
     private static final int CARD = 190;
     /** Where there is room, a board is drawn larger, up to this. */
@@ -131,30 +131,5 @@ final class RackView extends Painted implements Scrollable {
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(Look.px(NARROWEST), Math.max(0, lines() * Look.px(CARD + GAP) - Look.px(GAP)));
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return Look.px(24);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return Math.max(Look.px(24), visible.height - Look.px(48));
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return getParent() != null && getParent().getHeight() > getPreferredSize().height;
     }
 }

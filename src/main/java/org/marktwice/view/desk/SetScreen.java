@@ -61,8 +61,6 @@ final class SetScreen implements Screen {
             List.of(SAVE, TRY, UNDO, REDO, JOB, BOARDS, TASK, PART, OPPOSITE, REMOVE, JOIN, BACK);
 
     private static final List<Command> PANES = List.of(JOB, BOARDS, TASK);
-    private static final String POINTING =
-            "Point at a part, or go from one to the next by the arrow keys; drag it in one of the three views.";
 
     private final Desk desk;
     private final SetModel model;
@@ -70,13 +68,9 @@ final class SetScreen implements Screen {
     private final WordField title;
     private final JLabel standing = Look.quiet(" ", Style.NOTE);
     private final SaidLine line = new SaidLine();
-    private final JLabel overall = Look.quiet("", Style.NOTE);
-    private final JTextArea help = Look.prose(POINTING, Style.NOTE, Ink.QUIET);
     private final Tabs tabs = new Tabs();
     private final JPanel stage = new JPanel(new CardLayout());
-    private final PartsForm parts;
-    private final JointsForm joints;
-    private final JobSheet sheet;
+    private final PartsPane parts;
     private final BoardsPane boards;
     private final TaskPane task;
     private final List<Deed> deeds;
@@ -97,12 +91,10 @@ final class SetScreen implements Screen {
                 t -> model.edit(model.draft().titled(t)));
         Look.styled(title, Style.SUBTITLE);
         title.putClientProperty("JTextField.placeholderText", "Title");
-        parts = new PartsForm(model);
-        joints = new JointsForm(model);
-        sheet = new JobSheet(model);
         boards = new BoardsPane(model, desk.figures());
         task = new TaskPane(model);
         deeds = deedsOf();
+        parts = new PartsPane(model, deed(PART), deed(OPPOSITE), deed(REMOVE), deed(JOIN));
         page = build();
         page.putClientProperty(NumberField.LINE, (Consumer<String>) model::say);
         Commands.install(page, deeds);
@@ -151,7 +143,7 @@ final class SetScreen implements Screen {
         head.add(tabs);
         head.add(standing, "wmin 0, al right");
         whole.add(head);
-        stage.add(job(), JOB.id());
+        stage.add(parts, JOB.id());
         stage.add(padded(boards), BOARDS.id());
         stage.add(padded(task), TASK.id());
         whole.add(stage, "grow, hmin 0, wmin 0");
@@ -163,45 +155,6 @@ final class SetScreen implements Screen {
         JPanel padded = new JPanel(new MigLayout("insets 8 20 20 20, fill", "[grow,fill]", "[grow,fill]"));
         padded.add(pane, "grow, hmin 0, wmin 0");
         return padded;
-    }
-
-    private JComponent job() {
-        JPanel job = new JPanel(
-                new MigLayout("insets 8 20 20 20, gap 20, fill", "[814:920:1040,fill][grow,fill]", "[grow,fill]"));
-        Column column = new Column(new MigLayout("insets 0, gap 0 16, wrap 1, fillx", "[grow,fill]"));
-        Card partsCard = new Card(new MigLayout("insets 16 20 20 20, gap 8 10, wrap 1, fillx", "[grow,fill]"));
-        JPanel words = row();
-        words.add(Look.label("Parts", Style.SUBTITLE), "growx, pushx");
-        words.add(KeyButton.of(deed(PART)));
-        words.add(KeyButton.of(deed(OPPOSITE)));
-        words.add(KeyButton.of(deed(REMOVE)));
-        partsCard.add(words);
-        partsCard.add(parts, "wmin 0");
-        column.add(partsCard, "wmin 0");
-        Card jointsCard = new Card(new MigLayout("insets 16 20 20 20, gap 8 10, wrap 1, fillx", "[grow,fill]"));
-        JPanel more = row();
-        more.add(Look.label("Joints", Style.SUBTITLE), "growx, pushx");
-        more.add(KeyButton.of(deed(JOIN)));
-        jointsCard.add(more);
-        jointsCard.add(joints, "wmin 0");
-        column.add(jointsCard, "wmin 0");
-        JScrollPane scroll = column.scrolling();
-        job.add(scroll, "grow, hmin 0, wmin 0");
-        Card drawing =
-                new Card(new MigLayout("insets 16 20 16 20, gap 0 8, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
-        drawing.add(Look.label("Drawing", Style.SUBTITLE), "split 2, growx");
-        overall.setName("overall");
-        drawing.add(overall, "growx 0, wmin 0");
-        drawing.add(sheet, "grow, hmin 0, wmin 0");
-        drawing.add(help, "wmin 0, h 36lp::");
-        job.add(drawing, "grow, hmin 0, wmin 0");
-        return job;
-    }
-
-    private static JPanel row() {
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 8, fillx"));
-        row.setOpaque(false);
-        return row;
     }
 
     private void showPane(Command command) {
@@ -246,14 +199,14 @@ final class SetScreen implements Screen {
 
     /** The part's own fields go with it, and the focus to where the next can be picked. */
     private void removePart() {
-        sheet.requestFocusInWindow();
+        parts.focusDrawing();
         model.removePicked();
     }
 
     private void join() {
         showPane(JOB);
         model.beginJoining();
-        sheet.requestFocusInWindow();
+        parts.focusDrawing();
     }
 
     private void addPart() {
@@ -281,26 +234,12 @@ final class SetScreen implements Screen {
         // only what is showing is kept up to date, and the others when they come
         if (pane.equals(JOB.id())) {
             parts.refresh(gaps);
-            joints.refresh(gaps);
-            sheet.refresh();
-            overall.setText(draft.drawn().map(d -> overall(d.overall())).orElse(""));
-            help.setText(model.isJoining() ? model.line() : POINTING);
-            Look.inked(help, Style.NOTE, model.isJoining() ? Ink.ACTION : Ink.QUIET);
         } else if (pane.equals(BOARDS.id())) {
             boards.refresh();
         } else {
             task.refresh();
         }
         deeds.forEach(Deed::refresh);
-    }
-
-    private static String overall(Overall of) {
-        return String.format(
-                Locale.ROOT,
-                "%s across, %s deep, %s high",
-                NumberField.spoken(of.across()),
-                NumberField.spoken(of.deep()),
-                NumberField.spoken(of.high()));
     }
 
     private static boolean isOfTheJob(Draft.Gap gap) {
