@@ -4,25 +4,13 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.joml.Vector3d;
-import org.joml.Vector3dc;
-import org.jspecify.annotations.Nullable;
-import org.marktwice.bench.Bench;
-import org.marktwice.drawing.Part;
-import org.marktwice.fit.CutPart;
-import org.marktwice.fit.DryFit;
 import org.marktwice.fit.Seat;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.timber.Box;
@@ -72,8 +60,8 @@ final class FitSpots {
                 g.draw(device.createTransformedShape(hidden));
             }
             g.setColor(ink);
-            g.setStroke(new BasicStroke(
-                    (spot.chosen() ? 2f : 1.3f) * unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.setStroke(
+                    new BasicStroke((spot.chosen() ? 2f : 1.3f) * unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             g.draw(device.createTransformedShape(seen));
         }
         if (spot.chosen() && middles.size() == 2) {

@@ -1,21 +1,13 @@
 package org.marktwice.picture;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +15,6 @@ import org.marktwice.bench.Bench;
 import org.marktwice.drawing.Part;
 import org.marktwice.fit.CutPart;
 import org.marktwice.fit.DryFit;
-import org.marktwice.fit.Seat;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.timber.Box;
 

@@ -1,9 +1,9 @@
 package org.marktwice.picture;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import org.joml.Vector3d;
 import org.joml.Vector3dc;
 import org.marktwice.drawing.JobAxis;

@@ -14,26 +14,17 @@ class DepthAsSetTest {
 
     @Test
     void whatACarefulHandDoesIsSound() {
-        assertThat(SetJob.porchShelf().judgedBy(rule))
-                .isNotEmpty()
-                .extracting(Finding::verdict)
-                .containsOnly(Verdict.SOUND);
+        assertThat(SetJob.porchShelf().verdicts(rule)).containsOnly(Verdict.SOUND);
     }
 
     @Test
     void beforeABoardLiesAnywhereItIsOpen() {
-        assertThat(SetJob.porchShelf().unturned().judgedBy(rule))
-                .isNotEmpty()
-                .extracting(Finding::verdict)
-                .containsOnly(Verdict.OPEN);
+        assertThat(SetJob.porchShelf().unturned().verdicts(rule)).containsOnly(Verdict.OPEN);
     }
 
     @Test
     void beforeAnythingIsStruckItIsOpen() {
-        assertThat(SetJob.porchShelf().blank().judgedBy(rule))
-                .isNotEmpty()
-                .extracting(Finding::verdict)
-                .containsOnly(Verdict.OPEN);
+        assertThat(SetJob.porchShelf().blank().verdicts(rule)).containsOnly(Verdict.OPEN);
     }
 
     /** The housing is drawn 6 mm deep in 18; the size tolerance is 1 mm, and a quarter to a half of the thickness holds. */

@@ -20,26 +20,17 @@ class OneDatumTest {
 
     @Test
     void whatACarefulHandDoesIsSound() {
-        assertThat(SetJob.porchShelf().judgedBy(rule))
-                .isNotEmpty()
-                .extracting(Finding::verdict)
-                .containsOnly(Verdict.SOUND);
+        assertThat(SetJob.porchShelf().verdicts(rule)).containsOnly(Verdict.SOUND);
     }
 
     @Test
     void beforeABoardLiesAnywhereItIsOpen() {
-        assertThat(SetJob.porchShelf().unturned().judgedBy(rule))
-                .isNotEmpty()
-                .extracting(Finding::verdict)
-                .containsOnly(Verdict.OPEN);
+        assertThat(SetJob.porchShelf().unturned().verdicts(rule)).containsOnly(Verdict.OPEN);
     }
 
     @Test
     void beforeAnythingIsStruckItIsOpen() {
-        assertThat(SetJob.porchShelf().blank().judgedBy(rule))
-                .isNotEmpty()
-                .extracting(Finding::verdict)
-                .containsOnly(Verdict.OPEN);
+        assertThat(SetJob.porchShelf().blank().verdicts(rule)).containsOnly(Verdict.OPEN);
     }
 
     /** Two housings are needed to chain: the second is measured from the first. */
@@ -70,7 +61,7 @@ class OneDatumTest {
     @Test
     void aHousingMeasuredFromTheOneBeforeItIsChained() {
         SetJob job = twoShelves();
-        assertThat(job.judgedBy(rule)).extracting(Finding::verdict).containsOnly(Verdict.SOUND);
+        assertThat(job.verdicts(rule)).containsOnly(Verdict.SOUND);
         String board = SetJob.board(job.judgedBy(rule).get(0));
         int first = job.attempt().actions().indexOf(job.measured(board, 0)) + 1;
         double far = SetJob.at(job.measured(board, 1)) - SetJob.at(job.measured(board, 0));

@@ -218,6 +218,13 @@ final class SetJob {
         return rule.judge(situation());
     }
 
+    /** What a rule comes to, finding by finding; it has judged something. */
+    List<Verdict> verdicts(Rule rule) {
+        List<Verdict> found = judgedBy(rule).stream().map(Finding::verdict).toList();
+        if (found.isEmpty()) throw new AssertionError(rule.id() + " judged nothing");
+        return found;
+    }
+
     /** The worst finding that names the board. */
     Finding about(String board, Rule rule) {
         return judgedBy(rule).stream()

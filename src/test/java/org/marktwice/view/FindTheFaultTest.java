@@ -4,13 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.awt.geom.Point2D;
-import java.nio.file.Path;
 import java.util.List;
 import org.assertj.core.groups.Tuple;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.bench.Action;
 import org.marktwice.bench.Mark;
 import org.marktwice.picture.FaceMarks;

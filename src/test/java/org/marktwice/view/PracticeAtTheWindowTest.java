@@ -3,11 +3,7 @@ package org.marktwice.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The workshop's practice on a page, from wherever an exercise is showing, by mouse and by keys. */
 class PracticeAtTheWindowTest extends BeforeAWindow {

@@ -3,7 +3,6 @@ package org.marktwice.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Container;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +10,6 @@ import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Whoever has the screen read aloud comes to everything that is painted, by the toolkit's own way down the window. */
 class ReadAloudTest extends BeforeAWindow {
@@ -24,14 +22,14 @@ class ReadAloudTest extends BeforeAWindow {
     private static void reach(AccessibleContext at, List<String> found) {
         found.add(at.getAccessibleRole().toDisplayString(Locale.ENGLISH) + ": " + at.getAccessibleName());
         for (int i = 0; i < at.getAccessibleChildrenCount(); i++)
-        reach(at.getAccessibleChild(i).getAccessibleContext(), found);
+            reach(at.getAccessibleChild(i).getAccessibleContext(), found);
     }
 
     private static List<JComponent> painted(Container in) {
         List<JComponent> found = new ArrayList<>();
         for (var child : in.getComponents()) {
-        if (child instanceof Painted one && one.isVisible()) found.add(one);
-        if (child instanceof Container inner) found.addAll(painted(inner));
+            if (child instanceof Painted one && one.isVisible()) found.add(one);
+            if (child instanceof Container inner) found.addAll(painted(inner));
         }
         return found;
     }

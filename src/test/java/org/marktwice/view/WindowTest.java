@@ -9,9 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.timber.Surface;
 
 /** What the window does besides an exercise: settings, files that are refused, a folder that can't be written to. */

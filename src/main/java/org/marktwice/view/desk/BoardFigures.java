@@ -1,34 +1,23 @@
 package org.marktwice.view.desk;
 
-import java.awt.event.ActionListener;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
-import org.marktwice.picture.FigureCache;
-import org.marktwice.picture.Ink;
-import org.marktwice.scenario.Draft;
 import org.marktwice.timber.Board;
-import org.marktwice.timber.Knot;
 import org.marktwice.timber.Pith;
 import org.marktwice.timber.Shape;
 import org.marktwice.timber.Size;
 import org.marktwice.timber.Species;
 import org.marktwice.timber.SpeciesTable;
 import org.marktwice.timber.Surface;
-import org.marktwice.view.Card;
-import org.marktwice.view.Column;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 
@@ -57,8 +46,8 @@ final class BoardFigures extends JPanel {
                 s -> drawn.board().filter(b -> !b.isSheet()).ifPresent(b -> drawn.put(BoardEdits.of(b, s))));
         add(Look.quiet("Species", Style.BODY));
         add(species, "wmin 0");
-        shows.add(() ->
-                species.show(SpeciesTable.all(), drawn.board().flatMap(Board::species).orElse(null)));
+        shows.add(() -> species.show(
+                SpeciesTable.all(), drawn.board().flatMap(Board::species).orElse(null)));
         three(
                 "Planed at, now, %",
                 new String[] {"planed-at", "moisture"},
@@ -157,8 +146,8 @@ final class BoardFigures extends JPanel {
                 else now.remove(surface);
                 drawn.put(BoardEdits.dressed(b, now));
             }));
-            shows.add(() ->
-                    box.setSelected(drawn.board().filter(b -> b.isDressed(surface)).isPresent()));
+            shows.add(() -> box.setSelected(
+                    drawn.board().filter(b -> b.isDressed(surface)).isPresent()));
             boxes.add(box);
         }
         return boxes;

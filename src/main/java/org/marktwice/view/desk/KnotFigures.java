@@ -1,34 +1,17 @@
 package org.marktwice.view.desk;
 
-import java.awt.event.ActionListener;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
-import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
-import org.marktwice.scenario.Draft;
 import org.marktwice.timber.Board;
 import org.marktwice.timber.Knot;
-import org.marktwice.timber.Pith;
-import org.marktwice.timber.Shape;
-import org.marktwice.timber.Size;
-import org.marktwice.timber.Species;
-import org.marktwice.timber.SpeciesTable;
-import org.marktwice.timber.Surface;
-import org.marktwice.view.Card;
-import org.marktwice.view.Column;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 
@@ -42,8 +25,7 @@ final class KnotFigures extends JPanel {
     private String picked = "";
 
     KnotFigures(OneBoard drawn) {
-        super(new MigLayout(
-                "insets 0, gap 4 4, wrap 6, fillx", "[36!][54!,fill][54!,fill][54!,fill][54!,fill][]"));
+        super(new MigLayout("insets 0, gap 4 4, wrap 6, fillx", "[36!][54!,fill][54!,fill][54!,fill][54!,fill][]"));
         this.drawn = drawn;
         setOpaque(false);
     }
@@ -62,72 +44,72 @@ final class KnotFigures extends JPanel {
     private void build() {
         shows.clear();
         removeAll();
-        for (String head : new String[] {"Knot", "x", "Round", "Lean", "Across", ""})
-            add(Look.quiet(head, Style.NOTE));
+        for (String head : new String[] {"Knot", "x", "Round", "Lean", "Across", ""}) add(Look.quiet(head, Style.NOTE));
         for (String id : ids) addKnot(id);
         revalidate();
     }
 
     private void addKnot(String id) {
-            JLabel name = Look.label(id, Style.BODY);
-            add(name);
-            shows.add(() -> Look.inked(
-                    name, id.equals(picked) ? Style.STRONG : Style.BODY, id.equals(picked) ? Ink.ACTION : Ink.INK));
-            figure(
-                    id,
-                    "x",
-                    "Where on the pith its branch starts, mm from end 1",
-                    -100_000,
-                    100_000,
-                    Knot::x,
-                    (k, n) -> knot(k, n, k.azimuth(), k.lean(), k.maxRadius()));
-            figure(
-                    id,
-                    "azimuth",
-                    "Which way round the pith it grows, degrees",
-                    -360,
-                    360,
-                    Knot::azimuth,
-                    (k, n) -> knot(k, k.x(), n, k.lean(), k.maxRadius()));
-            figure(
-                    id,
-                    "lean",
-                    "Degrees from the stem; 90 is square to it",
-                    1,
-                    179,
-                    Knot::lean,
-                    (k, n) -> knot(k, k.x(), k.azimuth(), n, k.maxRadius()));
-            figure(
-                    id,
-                    "across",
-                    "Its greatest diameter, mm",
-                    0.2,
-                    1000,
-                    Knot::diameter,
-                    (k, n) -> knot(k, k.x(), k.azimuth(), k.lean(), n / 2));
-            JButton gone = Look.link(new JButton("Remove"));
-            gone.setName("knot-" + id + "-remove");
-            gone.addActionListener(e -> drawn.board().ifPresent(now -> drawn.put(BoardEdits.without(now, id))));
-            add(gone);
-            JCheckBox dead = new JCheckBox("dead where it comes out");
-            dead.setName("knot-" + id + "-dead");
-            dead.setOpaque(false);
-            Look.styled(dead, Style.NOTE);
-            dead.addActionListener(e -> change(
-                    id,
-                    k -> new Knot(
-                            k.id(),
-                            k.x(),
-                            k.azimuth(),
-                            k.lean(),
-                            k.halfAngle(),
-                            k.maxRadius(),
-                            dead.isSelected() ? 0 : Double.POSITIVE_INFINITY,
-                            k.endsAt())));
-            add(dead, "skip 1, span 5");
-            shows.add(() -> dead.setSelected(drawn.board().flatMap(now -> now.knot(id))
-                    .filter(k -> Double.isFinite(k.deadFrom()))
-                    .isPresent()));
+        JLabel name = Look.label(id, Style.BODY);
+        add(name);
+        shows.add(() -> Look.inked(
+                name, id.equals(picked) ? Style.STRONG : Style.BODY, id.equals(picked) ? Ink.ACTION : Ink.INK));
+        figure(
+                id,
+                "x",
+                "Where on the pith its branch starts, mm from end 1",
+                -100_000,
+                100_000,
+                Knot::x,
+                (k, n) -> knot(k, n, k.azimuth(), k.lean(), k.maxRadius()));
+        figure(
+                id,
+                "azimuth",
+                "Which way round the pith it grows, degrees",
+                -360,
+                360,
+                Knot::azimuth,
+                (k, n) -> knot(k, k.x(), n, k.lean(), k.maxRadius()));
+        figure(
+                id,
+                "lean",
+                "Degrees from the stem; 90 is square to it",
+                1,
+                179,
+                Knot::lean,
+                (k, n) -> knot(k, k.x(), k.azimuth(), n, k.maxRadius()));
+        figure(
+                id,
+                "across",
+                "Its greatest diameter, mm",
+                0.2,
+                1000,
+                Knot::diameter,
+                (k, n) -> knot(k, k.x(), k.azimuth(), k.lean(), n / 2));
+        JButton gone = Look.link(new JButton("Remove"));
+        gone.setName("knot-" + id + "-remove");
+        gone.addActionListener(e -> drawn.board().ifPresent(now -> drawn.put(BoardEdits.without(now, id))));
+        add(gone);
+        JCheckBox dead = new JCheckBox("dead where it comes out");
+        dead.setName("knot-" + id + "-dead");
+        dead.setOpaque(false);
+        Look.styled(dead, Style.NOTE);
+        dead.addActionListener(e -> change(
+                id,
+                k -> new Knot(
+                        k.id(),
+                        k.x(),
+                        k.azimuth(),
+                        k.lean(),
+                        k.halfAngle(),
+                        k.maxRadius(),
+                        dead.isSelected() ? 0 : Double.POSITIVE_INFINITY,
+                        k.endsAt())));
+        add(dead, "skip 1, span 5");
+        shows.add(() -> dead.setSelected(drawn.board()
+                .flatMap(now -> now.knot(id))
+                .filter(k -> Double.isFinite(k.deadFrom()))
+                .isPresent()));
     }
 
     private static Knot knot(Knot k, double x, double azimuth, double lean, double radius) {

@@ -1,31 +1,20 @@
 package org.marktwice.view.desk;
 
-import java.awt.CardLayout;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Consumer;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.marktwice.drawing.Overall;
-import org.marktwice.files.DraftFile;
 import org.marktwice.picture.Ink;
 import org.marktwice.scenario.Draft;
-import org.marktwice.view.Bar;
 import org.marktwice.view.Card;
 import org.marktwice.view.Column;
-import org.marktwice.view.Commands;
-import org.marktwice.view.Commands.Command;
 import org.marktwice.view.Commands.Deed;
-import org.marktwice.view.Commands.Place;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
-import org.marktwice.view.Screen;
 
 /** The job's parts and joints, and beside them the drawing that comes of them, to point and drag at. */
 final class PartsPane extends JPanel {

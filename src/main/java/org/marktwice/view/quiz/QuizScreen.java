@@ -4,9 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -23,7 +21,6 @@ import org.marktwice.picture.FigureCache;
 import org.marktwice.picture.Ink;
 import org.marktwice.quiz.Answers;
 import org.marktwice.quiz.Offer;
-import org.marktwice.quiz.Picture;
 import org.marktwice.quiz.Question;
 import org.marktwice.rulebook.Verdict;
 import org.marktwice.view.Bar;
@@ -34,7 +31,6 @@ import org.marktwice.view.Commands.Deed;
 import org.marktwice.view.Look;
 import org.marktwice.view.Look.Style;
 import org.marktwice.view.Screen;
-import org.marktwice.view.Sign;
 
 /** One picture, one question, one place to answer, then the reason. */
 final class QuizScreen implements Screen {
@@ -184,7 +180,9 @@ final class QuizScreen implements Screen {
         List<Offer> offers = question().answers().offers();
         boolean point = question().answers().how() == Answers.How.POINT;
         if (point) {
-            side.add(ReasonPart.prose("Point at it in the picture, or choose here.", Style.NOTE, Ink.QUIET), "wmin 0, gaptop 20");
+            side.add(
+                    ReasonPart.prose("Point at it in the picture, or choose here.", Style.NOTE, Ink.QUIET),
+                    "wmin 0, gaptop 20");
         }
         for (int i = 0; i < offers.size(); i++) {
             int offer = i;
