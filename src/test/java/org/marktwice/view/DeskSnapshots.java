@@ -23,6 +23,7 @@ import java.util.concurrent.Future;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JDialog;
+import javax.swing.JLabel;
 import javax.swing.MenuSelectionManager;
 import javax.swing.RootPaneContainer;
 import javax.swing.SwingUtilities;
@@ -46,6 +47,7 @@ import org.marktwice.timber.MeasuredBoard;
 import org.marktwice.timber.MeasuredBoard.Measured;
 import org.marktwice.timber.Showing;
 import org.marktwice.view.desk.DeskPixels;
+import org.marktwice.view.desk.HeldMarking;
 
 /** Draws the screens of the teacher's desk, as {@link Snapshots} does the learner's. */
 public final class DeskSnapshots {
@@ -192,6 +194,23 @@ public final class DeskSnapshots {
             choose(window, Map.of("progress", "attempts").getOrDefault(pane, pane));
             shoot(window, "mark-" + pane + suffix);
         }
+        stopped(window, home, suffix);
+    }
+
+    /** Marking that stands still after some files, and then is stopped. */
+    private void stopped(MainWindow window, Path home, String suffix) throws Exception {
+        Path handedOut = home.resolve("Desk/Handed out/book-prop-ours");
+        on(() -> {
+            window.show(HeldMarking.screen(window.walk(), home.resolve("Desk"), handedOut, 9));
+            field(window, "mark-attempts", home.resolve("back").toString());
+            return click(window, "mark-folder");
+        });
+        while (!on(() -> ((JLabel) Objects.requireNonNull(find(window, "standing"))).getText())
+                .startsWith("Marked 9 ")) Thread.onSpinWait();
+        shoot(window, "mark-under-way" + suffix);
+        on(() -> click(window, "stop-marking"));
+        settle();
+        shoot(window, "mark-stopped" + suffix);
     }
 
     /** Picks a cell out, where the pane has a table. */
