@@ -32,14 +32,14 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * A folder of attempts marked, by how many files and how many threads: {@link Learners} at five exercises, one of which is
  * set out, no two attempts alike. The heap is no larger for 10,000 files than for 1,000: 64 MB, of which the answers held
- * would alone need several times as much.
+ * would alone need several times as much. The compiler takes half a dozen rounds of 10,000 files, and a core with them.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 1, jvmArgsAppend = "-Xmx64m")
-@Warmup(iterations = 2)
-@Measurement(iterations = 3)
+@Warmup(iterations = 16)
+@Measurement(iterations = 5)
 public class BulkMarkingBenchmark {
     private static final Path SHIPPED = Path.of("scenarios");
     private static final int EXERCISES = 5;

@@ -2,6 +2,7 @@ package org.marktwice.view;
 
 import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
@@ -10,6 +11,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.assertj.swing.core.Robot;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
 
 /** Keys and buttons struck so that none is still on its way when the next is struck: a busy machine may bring them late. */
 public final class Strokes {
@@ -25,6 +28,7 @@ public final class Strokes {
      * @throws AssertionError if the key doesn't arrive
      */
     public static void strike(Robot robot, int code, int... held) {
+        awaitFocus();
         arriving(
                 robot,
                 AWTEvent.KEY_EVENT_MASK,
@@ -43,6 +47,7 @@ public final class Strokes {
      */
     public static void type(Robot robot, String text) {
         for (char c : text.toCharArray()) {
+            awaitFocus();
             arriving(
                     robot,
                     AWTEvent.KEY_EVENT_MASK,
@@ -71,6 +76,19 @@ public final class Strokes {
      */
     public static void pointing(Robot robot, Runnable act) {
         arriving(robot, AWTEvent.MOUSE_EVENT_MASK, e -> e.getID() == MouseEvent.MOUSE_RELEASED, act);
+    }
+
+    /** A key struck while the focus is on its way from one window to another is lost. */
+    private static void awaitFocus() {
+        KeyboardFocusManager focus = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        Pause.pause(
+                new Condition("something in a window has the focus") {
+                    @Override
+                    public boolean test() {
+                        return focus.getFocusOwner() != null;
+                    }
+                },
+                TimeUnit.SECONDS.toMillis(LATEST_SECONDS));
     }
 
     private static void arriving(Robot robot, long mask, Predicate<AWTEvent> last, Runnable act) {
