@@ -197,7 +197,7 @@ class TeachingAClassTest extends BeforeAWindow {
     void whatIsAskedForWronglyIsMetByOneLine() {
         at.click("to-mark");
         tab("see-tomorrow");
-        assertThat(at.readable()).contains("Nothing has been marked yet.");
+        assertThat(at.readable()).contains("There are no results yet.");
         at.click("mark-folder");
         assertThat(at.text("line")).isEqualTo("Say which exercise it is");
         desk.set("mark-exercise", home.resolve("nowhere.scenario.json").toString());

@@ -52,7 +52,7 @@ final class Plot extends Painted {
     private String chosen = "";
     private final transient List<String> keys = new ArrayList<>();
     private double most = 1;
-    private String nothing = "Nothing has been marked yet.";
+    private String nothing = "There are no results yet.";
 
     Plot() {
         super(AccessibleRole.CANVAS, 420, 220);
@@ -77,7 +77,7 @@ final class Plot extends Painted {
                 "learners",
                 Kind.BARS,
                 highest * 1.1);
-        nothing = results.rows().isEmpty() ? "Nothing has been marked yet." : "";
+        nothing = results.rows().isEmpty() ? "There are no results yet." : "";
         readAs("How the marks are spread" + said);
         setName("distribution");
     }

@@ -162,7 +162,7 @@ final class RecordModel {
                 .filter(c -> c.jobs() > 1 && Math.abs(c.mean()) >= 0.3)
                 .limit(4)
                 .map(c -> String.format(
-                        java.util.Locale.ROOT, "%s %+.1f mm on the mean of %d", c.title(), c.mean(), c.jobs()))
+                        java.util.Locale.ROOT, "%s %+.1f mm on average over %d", c.title(), c.mean(), c.jobs()))
                 .toList();
     }
 }

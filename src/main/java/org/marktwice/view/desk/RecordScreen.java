@@ -128,7 +128,7 @@ final class RecordScreen implements Screen {
         card.add(table.scrolling(), "grow, hmin 0, wmin 0");
         says.setName("record-says");
         paid.setName("record-paid");
-        card.add(says, "wmin 0");
+        card.add(says, "wmin 0, gaptop 8");
         card.add(paid, "wmin 0");
         body.add(card, "grow, hmin 0, wmin 0");
         whole.add(body, "grow, hmin 0, wmin 0");
@@ -173,8 +173,8 @@ final class RecordScreen implements Screen {
         if (model.isBlank()) return "";
         List<String> out = model.outBy();
         return out.isEmpty()
-                ? "Nothing that the whole class is out by."
-                : "The whole class: " + String.join("; ", out) + ". Look at the setting-out.";
+                ? "The class as a whole is out by nothing that counts."
+                : "The class as a whole is out: " + String.join("; ", out) + " jobs. Look at the setting-out.";
     }
 
     private void settled(Runnable then) {

@@ -81,7 +81,7 @@ final class ResultsPanes {
         filesSheet = new Sheet<>("files", "Every file with its state", files);
         for (Sheet<?> sheet : sheets()) {
             sheet.table().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-            sheet.whenEmpty("Nothing has been marked yet.");
+            sheet.whenEmpty("There are no results yet.");
         }
         rulesSheet.onChoose(() -> items.choose(rulesSheet.chosen().map(Item::id).orElse("")));
         attemptsSheet.onChoose(() ->

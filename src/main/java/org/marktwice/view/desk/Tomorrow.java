@@ -29,7 +29,7 @@ final class Tomorrow extends JPanel {
         scroll = column.scrolling();
         add(scroll, "grow, hmin 0");
         Card page = page();
-        page.add(prose("Nothing has been marked yet.", Ink.QUIET), "wmin 0, gaptop 8");
+        page.add(prose("There are no results yet.", Ink.QUIET), "wmin 0, gaptop 8");
         column.add(page, "growx, wmin 0");
     }
 
