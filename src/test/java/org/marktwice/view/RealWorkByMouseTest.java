@@ -14,10 +14,8 @@ import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.data.TableCell;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.fixture.JFileChooserFixture;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RackFile;
 import org.marktwice.files.RecordFile;
@@ -29,19 +27,15 @@ import org.marktwice.view.desk.DeskPixels;
  * Real boards allotted and finished jobs recorded by the mouse: names and figures are typed into what was clicked, and no
  * other key is touched.
  */
-class RealWorkByMouseTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-    private AtTheDesk desk;
-
-    @BeforeEach
-    void open() throws IOException {
+class RealWorkByMouseTest extends BeforeAWindow {
+    @Override
+    void prepare() throws IOException {
         Path own = Files.createDirectories(home.resolve("Desk"));
         Files.copy(Path.of("scenarios/porch-shelf.scenario.json"), own.resolve("porch-shelf.scenario.json"));
-        at = new AtTheWindow(home);
-        desk = new AtTheDesk(at);
+    }
+
+    @BeforeEach
+    void open() {
         at.click("to-desk");
         at.until("on the desk", () -> at.window.table("exercises-set").rowCount() == 1);
         Strokes.pointing(
@@ -50,11 +44,6 @@ class RealWorkByMouseTest {
                         .table("exercises-set")
                         .cell(TableCell.row(0).column(0))
                         .click());
-    }
-
-    @AfterEach
-    void close() {
-        at.close();
     }
 
     private JTable table(String name) {

@@ -11,10 +11,8 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
 import org.assertj.swing.data.TableCell;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.marktwice.files.FileRefused;
 import org.marktwice.files.RackFile;
 import org.marktwice.files.RecordFile;
@@ -22,26 +20,17 @@ import org.marktwice.timber.Showing;
 import org.marktwice.timber.Surface;
 
 /** The real boards allotted, and the finished jobs measured, at the teacher's desk. */
-class RealWorkTest {
-    @TempDir
-    Path home;
-
-    private AtTheWindow at;
-    private AtTheDesk desk;
-
-    @BeforeEach
-    void open() throws IOException {
+class RealWorkTest extends BeforeAWindow {
+    @Override
+    void prepare() throws IOException {
         Path own = Files.createDirectories(home.resolve("Desk"));
         Files.copy(Path.of("scenarios/porch-shelf.scenario.json"), own.resolve("porch-shelf.scenario.json"));
-        at = new AtTheWindow(home);
-        desk = new AtTheDesk(at);
-        at.ctrl(KeyEvent.VK_T);
-        at.until("on the desk", () -> table("exercises-set").getSelectedRow() == 0);
     }
 
-    @AfterEach
-    void close() {
-        at.close();
+    @BeforeEach
+    void open() {
+        at.ctrl(KeyEvent.VK_T);
+        at.until("on the desk", () -> table("exercises-set").getSelectedRow() == 0);
     }
 
     private JTable table(String name) {
